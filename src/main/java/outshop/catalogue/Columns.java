@@ -1,0 +1,136 @@
+package outshop.catalogue;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import outshop.units.Unit;
+
+/** Every column of every kind of part, read once from {@code columns.txt}. */
+public final class Columns {
+  private static final Columns ALL = load();
+
+  private final Map<Kind, Map<String, Column>> byKind;
+
+  private Columns(Map<Kind, Map<String, Column>> byKind) {
+    this.byKind = byKind;
+  }
+
+  /** The columns of a kind, in the order of its table; {@code id} is the first. */
+  public static Collection<Column> of(Kind kind) {
+    return ALL.byKind.get(kind).values();
+  }
+
+  public static Optional<Column> find(Kind kind, String name) {
+    return Optional.ofNullable(ALL.byKind.get(kind).get(name));
+  }
+
+  /**
+   * The column of that name. Errors: {@link IllegalArgumentException} if the kind has none, which
+   * is a fault of the program.
+   */
+  public static Column require(Kind kind, String name) {
+    return find(kind, name)
+        .orElseThrow(
+            () -> new IllegalArgumentException("no column " + name + " of a " + kind.word()));
+  }
+
+  private static Columns load() {
+    Map<Kind, Map<String, Column>> byKind = new EnumMap<>(Kind.class);
+    for (Kind kind : Kind.values()) {
+      byKind.put(kind, new LinkedHashMap<>());
+    }
+    List<Column> everywhere = new ArrayList<>();
+    try (InputStream in = Columns.class.getResourceAsStream("columns.txt");
+        BufferedReader reader =
+            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
+        if (line.isBlank() || line.startsWith("#")) {
+          continue;
+        }
+        String[] cells = cells(line);
+        Column column = column(cells);
+        if (cells[0].equals("*")) {
+          everywhere.add(column);
+        } else {
+          Kind kind = Kind.of(cells[0]).orElseThrow(() -> new IllegalStateException(cells[0]));
+          byKind.get(kind).put(column.name(), column);
+        }
+      }
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    for (Kind kind : Kind.values()) {
+      byKind.put(kind, withShared(everywhere, byKind.get(kind)));
+    }
+    return new Columns(byKind);
+  }
+
+  private static String[] cells(String line) {
+    String[] cells = line.split("\\|", -1);
+    if (cells.length != 10) {
+      throw new IllegalStateException("columns.txt: not ten cells: " + line);
+    }
+    for (int i = 0; i < cells.length; i++) {
+      cells[i] = cells[i].trim();
+    }
+    return cells;
+  }
+
+  /**
+   * The shared columns first (id, maker, title), then the kind's own, then the other shared ones
+   * (price, origin, note).
+   */
+  private static Map<String, Column> withShared(List<Column> everywhere, Map<String, Column> own) {
+    Map<String, Column> all = new LinkedHashMap<>();
+    for (Column column : everywhere) {
+      all.put(column.name(), column);
+    }
+    all.putAll(own);
+    return all;
+  }
+
+  private static Column column(String[] cells) {
+    String name = cells[1];
+    String word = cells[2];
+    Column.Type type =
+        switch (word) {
+          case "text" -> Column.Type.TEXT;
+          case "word", "yesno" -> Column.Type.WORD;
+          case "words" -> Column.Type.WORDS;
+          case "number" -> Column.Type.NUMBER;
+          case "number-or-none" -> Column.Type.NUMBER_OR_NONE;
+          default -> throw new IllegalStateException("columns.txt: no type " + word);
+        };
+    boolean number = type == Column.Type.NUMBER || type == Column.Type.NUMBER_OR_NONE;
+    Suffix suffix = number ? Suffix.of(name) : new Suffix("", Unit.COUNT, 1);
+    List<String> words =
+        word.equals("yesno")
+            ? List.of("yes", "no")
+            : cells[6].isEmpty() ? List.of() : List.of(cells[6].split("\\s+"));
+    return new Column(
+        name,
+        type,
+        suffix.unit(),
+        suffix.scale(),
+        number ? Double.parseDouble(cells[3]) : 0,
+        number ? Double.parseDouble(cells[4]) : 0,
+        cells[5].isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(Double.parseDouble(cells[5])),
+        words,
+        cells[7],
+        cells[8],
+        cells[9]);
+  }
+}

@@ -1,0 +1,107 @@
+package outshop.catalogue;
+
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import outshop.input.Place;
+import outshop.units.Amount;
+import outshop.units.Origin;
+import outshop.units.Said;
+import outshop.units.Unit;
+import outshop.units.Want;
+
+/**
+ * One part: a row of a kind's table, or a part written in a plan.
+ *
+ * @param numbers by column, in the column's unit; {@link Double#NaN} where the part is stated to
+ *     have none. A column that is not in the map was left blank
+ * @param words by column; several words of one cell stand in it with one space between
+ * @param notes what stood in columns of the user's own
+ * @param origin where the row's values come from
+ */
+public record Part(
+    Kind kind,
+    String id,
+    Map<String, Double> numbers,
+    Map<String, String> words,
+    Map<String, String> notes,
+    Origin origin,
+    Place place) {
+
+  public Part {
+    numbers = Map.copyOf(numbers);
+    words = Map.copyOf(words);
+    notes = Map.copyOf(notes);
+  }
+
+  /**
+   * The number in a column, as far as it is known; a blank one is the column's assumed default
+   * where it has one.
+   */
+  public Amount amount(String columnName) {
+    return amount(columnName, id);
+  }
+
+  /**
+   * As {@link #amount(String)}, for a part that has a name in the plan.
+   *
+   * @param where the part's name in the plan, used in labels and in what is wanted
+   */
+  public Amount amount(String columnName, String where) {
+    Column column = Columns.require(kind, columnName);
+    if (!column.isNumber()) {
+      throw new IllegalArgumentException(columnName + " of a " + kind.word() + " is no number");
+    }
+    String label = where + ": " + columnName.replace('_', ' ');
+    Double value = numbers.get(columnName);
+    if (value != null) {
+      return value.isNaN()
+          ? new Amount.Absent(label)
+          : Amount.known(value, column.unit(), origin, label, origin.words() + " of " + id);
+    }
+    if (column.assumed().isPresent()) {
+      double scale = column.scale();
+      return Amount.assumed(
+          column.assumed().getAsDouble() * scale,
+          column.low() * scale,
+          column.high() * scale,
+          column.unit(),
+          label,
+          "not stated; usual for a " + kind.word());
+    }
+    return Amount.missing(where, columnName, column.how());
+  }
+
+  /** The word in a column, as far as it is known. */
+  public Said said(String columnName) {
+    return said(columnName, id);
+  }
+
+  /** As {@link #said(String)}, for a part that has a name in the plan. */
+  public Said said(String columnName, String where) {
+    Column column = Columns.require(kind, columnName);
+    if (column.isNumber()) {
+      throw new IllegalArgumentException(columnName + " of a " + kind.word() + " is a number");
+    }
+    String word = words.get(columnName);
+    return word == null
+        ? new Said.Unsaid(new Want(where, columnName, column.how()))
+        : new Said.Word(word, origin, where + ": " + columnName.replace('_', ' '));
+  }
+
+  /** The words of a cell that may hold several; empty if it was left blank. */
+  public Set<String> several(String columnName) {
+    String cell = words.get(columnName);
+    return cell == null ? Set.of() : new TreeSet<>(Set.of(cell.split(" ")));
+  }
+
+  /** The unit of a number column of this part's kind. */
+  public Unit unit(String columnName) {
+    return Columns.require(kind, columnName).unit();
+  }
+
+  /** The part's title, or its id where it has none. */
+  public String title() {
+    return words.getOrDefault("title", id);
+  }
+}

@@ -1,0 +1,178 @@
+package outshop.plan;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import outshop.catalogue.Kind;
+import outshop.input.Place;
+import outshop.units.Amount;
+import outshop.units.Origin;
+import outshop.units.Said;
+import outshop.units.Unit;
+import outshop.units.Want;
+
+/**
+ * A plan as read: every stated value under its full path ({@code locomotive.motors.main.blocked}),
+ * the fitted parts by name, the wires by row. A path that is not there was not stated.
+ */
+public final class Plan {
+  private final String file;
+  private final Map<String, Stated> stated;
+  private final Map<String, Fitted> parts;
+  private final List<WireRow> wires;
+  private final List<Accepted> accepted;
+
+  /**
+   * What stands at a path.
+   *
+   * @param texts the word, text or name; several for a list of names; none for a quantity
+   * @param value of a quantity or count, in its key's unit; {@link Double#NaN} where {@code none}
+   *     was written
+   */
+  public record Stated(List<String> texts, double value, Place place) {}
+
+  public Plan(
+      String file,
+      Map<String, Stated> stated,
+      Collection<Fitted> parts,
+      List<WireRow> wires,
+      List<Accepted> accepted) {
+    this.file = file;
+    this.stated = new LinkedHashMap<>(stated);
+    this.parts = new LinkedHashMap<>();
+    parts.stream()
+        .sorted(
+            (a, b) ->
+                a.kind() != b.kind() ? a.kind().compareTo(b.kind()) : a.name().compareTo(b.name()))
+        .forEach(f -> this.parts.put(f.name(), f));
+    this.wires = List.copyOf(wires);
+    this.accepted = List.copyOf(accepted);
+  }
+
+  public String file() {
+    return file;
+  }
+
+  /** The plan's title, or its file name where it has none. */
+  public String title() {
+    return text("title").orElse(file);
+  }
+
+  /**
+   * The quantity or count at a path, as far as it is known; an assumed default where the key has
+   * one.
+   */
+  public Amount amount(String path) {
+    Key key = Keys.require(path);
+    Stated at = stated.get(path);
+    String label = path.substring(path.indexOf('.') + 1).replace('.', ' ').replace('_', ' ');
+    if (at != null) {
+      if (Double.isNaN(at.value())) {
+        return new Amount.Absent(label);
+      }
+      Origin origin =
+          path.startsWith("locomotive.") || path.startsWith("measured.")
+              ? Origin.MEASURED
+              : Origin.PLAN;
+      return Amount.known(at.value(), key.unit(), origin, label, origin.words());
+    }
+    if (key.assumed().isPresent()) {
+      Key.Assumed d = key.assumed().get();
+      return Amount.assumed(
+          d.value(), d.low(), d.high(), key.unit(), label, "not stated; usual value");
+    }
+    return Amount.missing(owner(path), key.name(), key.how());
+  }
+
+  /** The word at a path, as far as it was stated. */
+  public Said said(String path) {
+    Stated at = stated.get(path);
+    if (at != null && !at.texts().isEmpty()) {
+      return new Said.Word(at.texts().get(0), Origin.PLAN, path);
+    }
+    Key key = Keys.require(path);
+    return new Said.Unsaid(new Want(owner(path), key.name(), key.how()));
+  }
+
+  /** The text at a path. */
+  public Optional<String> text(String path) {
+    Stated at = stated.get(path);
+    return at == null || at.texts().isEmpty() ? Optional.empty() : Optional.of(at.texts().get(0));
+  }
+
+  /**
+   * The list of names at a path: empty if it was not stated, an empty list if {@code [none]} was.
+   */
+  public Optional<List<String>> list(String path) {
+    Stated at = stated.get(path);
+    if (at == null) {
+      return Optional.empty();
+    }
+    return Optional.of(at.texts().stream().filter(t -> !t.equals("none")).toList());
+  }
+
+  /**
+   * The user's own names under a path: {@code names("locomotive.motors")} gives the motors, in the
+   * plan's order.
+   */
+  public List<String> names(String path) {
+    String prefix = path + ".";
+    List<String> names = new ArrayList<>();
+    for (String stated : stated.keySet()) {
+      if (stated.startsWith(prefix)) {
+        int end = stated.indexOf('.', prefix.length());
+        String name =
+            end < 0 ? stated.substring(prefix.length()) : stated.substring(prefix.length(), end);
+        if (!names.contains(name)) {
+          names.add(name);
+        }
+      }
+    }
+    return names;
+  }
+
+  /** Where a path stands in the file, or the whole file if it is not stated. */
+  public Place place(String path) {
+    Stated at = stated.get(path);
+    return at == null ? Place.whole(file) : at.place();
+  }
+
+  /** Every fitted part, in the order of the power path, then of name. */
+  public Collection<Fitted> parts() {
+    return parts.values();
+  }
+
+  public List<Fitted> parts(Kind kind) {
+    return parts.values().stream().filter(f -> f.kind() == kind).toList();
+  }
+
+  public Optional<Fitted> part(String name) {
+    return Optional.ofNullable(parts.get(name));
+  }
+
+  /** The wires that the plan lists one by one. */
+  public List<WireRow> wires() {
+    return wires;
+  }
+
+  public List<Accepted> accepted() {
+    return accepted;
+  }
+
+  /**
+   * The thing a path belongs to, for naming what is wanted: {@code main} for a motor's key, {@code
+   * wiring} for the wiring's.
+   */
+  private static String owner(String path) {
+    String[] parts = path.split("\\.");
+    return parts.length < 2 ? "plan" : parts[parts.length - 2];
+  }
+
+  /** A number that the program itself fixes, such as a count of one. */
+  public static Amount fixed(double value, Unit unit, String label, String why) {
+    return Amount.known(value, unit, Origin.STANDARD, label, why);
+  }
+}

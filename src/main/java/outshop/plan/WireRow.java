@@ -1,0 +1,15 @@
+package outshop.plan;
+
+import outshop.catalogue.Part;
+import outshop.input.Place;
+import outshop.units.Amount;
+
+/**
+ * One wire as the plan lists it.
+ *
+ * @param from a terminal, such as {@code pack.plus}
+ * @param to a terminal
+ * @param wire the wire used, a part of kind wire
+ * @param length in metres, this one wire
+ */
+public record WireRow(String from, String to, Part wire, Amount length, Place place) {}
