@@ -153,6 +153,21 @@ public final class Plan {
     return Optional.ofNullable(parts.get(name));
   }
 
+  /** Two terminals that a reading found joined although they should be separate. */
+  public record JoinedPair(String one, String other) {}
+
+  /** The pairs under {@code measured.joined}. */
+  public List<JoinedPair> joinedPairs() {
+    List<JoinedPair> pairs = new ArrayList<>();
+    for (int i = 0; stated.containsKey("measured.joined." + i + ".one"); i++) {
+      pairs.add(
+          new JoinedPair(
+              text("measured.joined." + i + ".one").orElse(""),
+              text("measured.joined." + i + ".other").orElse("")));
+    }
+    return pairs;
+  }
+
   /** The wires that the plan lists one by one. */
   public List<WireRow> wires() {
     return wires;
