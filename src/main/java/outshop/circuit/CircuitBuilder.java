@@ -291,7 +291,7 @@ public final class CircuitBuilder {
         body("frame", part.name() + ".sleeve");
       }
     }
-    for (Plan.JoinedPair pair : plan.joinedPairs()) {
+    for (Plan.Joined pair : plan.joined()) {
       body(pair.one(), pair.other());
     }
   }
