@@ -1,0 +1,503 @@
+package outshop.circuit;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import outshop.catalogue.Kind;
+import outshop.circuit.solve.Element;
+import outshop.circuit.solve.Network;
+import outshop.circuit.solve.Solution;
+import outshop.plan.Fitted;
+import outshop.plan.Plan;
+import outshop.units.Amount;
+import outshop.units.Want;
+
+/**
+ * The network of one case: which elements stand between which terminals, with values that may carry
+ * a range.
+ */
+final class CaseNetwork {
+  /** In series with an ideal drop, only so that the network stays solvable. */
+  private static final double SMALL_OHMS = 1e-3;
+
+  /**
+   * A LED's own resistance past its forward voltage: a typical small one, from memory. It matters
+   * only without a resistor.
+   */
+  private static final double LED_OHMS = 10;
+
+  private final Plan plan;
+  private final Circuit circuit;
+  private final Map<String, Integer> nets = new LinkedHashMap<>();
+  private final List<Draft> drafts = new ArrayList<>();
+  private final TreeSet<Want> wants = new TreeSet<>();
+  private final Map<String, Amount.Known> inputs = new LinkedHashMap<>();
+
+  /** What happens to a value at the ends of the ranges. */
+  private enum Role {
+    /** Resistances and drops: more of it, fewer volts at the load. */
+    PATH,
+    /** Currents and powers drawn. */
+    LOAD
+  }
+
+  /** Picks a value at one end of its range. */
+  private interface Pick {
+    double of(Amount.Known value, Role role);
+  }
+
+  /** An element whose values are still amounts. */
+  private interface Draft {
+    Element with(Pick pick);
+  }
+
+  private CaseNetwork(Plan plan, Circuit circuit) {
+    this.plan = plan;
+    this.circuit = circuit;
+  }
+
+  static CaseNetwork running(Plan plan, Circuit circuit, LoadCase loadCase) {
+    CaseNetwork network = new CaseNetwork(plan, circuit);
+    network.links(circuit.running());
+    network.packs(loadCase.charge());
+    network.loads(Optional.of(loadCase));
+    return network;
+  }
+
+  static CaseNetwork charging(Plan plan, Circuit circuit) {
+    CaseNetwork network = new CaseNetwork(plan, circuit);
+    network.links(circuit.charging());
+    network.packs(LoadCase.Charge.FULL);
+    for (Device charger : circuit.devices(Device.Sort.CHARGER)) {
+      Amount amps = charger.part().orElseThrow().amount("charge_amps");
+      network.add(
+          amps,
+          a ->
+              pick ->
+                  new Element.Supply(
+                      charger.name(),
+                      network.net(charger.terminal("plus")),
+                      network.net(charger.terminal("minus")),
+                      pick.of(a, Role.LOAD)));
+    }
+    network.loads(Optional.empty());
+    return network;
+  }
+
+  List<Want> wants() {
+    return List.copyOf(wants);
+  }
+
+  /** The values that went in, the telling ones first. */
+  List<Amount.Known> inputs() {
+    return List.copyOf(inputs.values());
+  }
+
+  Network nominal() {
+    return network((value, role) -> value.value());
+  }
+
+  /** The networks at the ends of the ranges; none if nothing is assumed. */
+  List<Network> ends() {
+    if (inputs.values().stream().noneMatch(i -> i.low() != i.high())) {
+      return List.of();
+    }
+    List<Network> ends = new ArrayList<>();
+    for (boolean pathHigh : new boolean[] {false, true}) {
+      for (boolean loadHigh : new boolean[] {false, true}) {
+        ends.add(
+            network(
+                (value, role) ->
+                    (role == Role.PATH ? pathHigh : loadHigh) ? value.high() : value.low()));
+      }
+    }
+    return ends;
+  }
+
+  /** Volts of a terminal against the pack's minus; 0 where nothing reaches. */
+  double volts(Solution solution, String terminal) {
+    Integer net = nets.get(terminal);
+    return net == null ? 0 : solution.netVolts()[net];
+  }
+
+  private Network network(Pick pick) {
+    List<Element> elements = new ArrayList<>(drafts.size());
+    for (Draft draft : drafts) {
+      elements.add(draft.with(pick));
+    }
+    return new Network(List.copyOf(nets.keySet()), elements);
+  }
+
+  private int net(String terminal) {
+    return nets.computeIfAbsent(terminal, t -> nets.size());
+  }
+
+  /**
+   * Turns a value into an element, or notes that it is wanted. An absent value makes no element.
+   */
+  private void add(Amount amount, java.util.function.Function<Amount.Known, Draft> element) {
+    if (amount instanceof Amount.Missing missing) {
+      wants.addAll(missing.wants());
+    } else if (amount instanceof Amount.Known known) {
+      inputs.putIfAbsent(known.label(), known);
+      drafts.add(element.apply(known));
+    }
+  }
+
+  private void links(State state) {
+    for (Link link : circuit.links()) {
+      if (link.closed().in(state)) {
+        int a = net(link.from());
+        int b = net(link.to());
+        add(
+            link.ohms(),
+            ohms ->
+                pick ->
+                    new Element.Resistor(
+                        link.name(), a, b, Math.max(1e-6, pick.of(ohms, Role.PATH))));
+      }
+    }
+  }
+
+  private void packs(LoadCase.Charge charge) {
+    for (Device device : circuit.devices(Device.Sort.PACK)) {
+      PackValues pack = PackValues.of(device.part().orElseThrow());
+      Amount volts = pack.volts(charge);
+      Amount ohms = pack.ohms();
+      int plus = net(device.terminal("plus"));
+      int minus = net(device.terminal("minus"));
+      if (ohms instanceof Amount.Missing missing) {
+        wants.addAll(missing.wants());
+        continue;
+      }
+      add(
+          volts,
+          emf ->
+              pick ->
+                  new Element.Source(
+                      device.name(),
+                      plus,
+                      minus,
+                      pick.of(emf, Role.LOAD),
+                      Math.max(1e-4, pick.of(ohms.get(), Role.PATH))));
+      inputs.putIfAbsent(ohms.get().label(), ohms.get());
+    }
+  }
+
+  /**
+   * What draws current: everything but the motor, and the motor as the case asks. Without a case
+   * the motor stands.
+   */
+  private void loads(Optional<LoadCase> loadCase) {
+    LoadCase.Drive drive = loadCase.map(LoadCase::drive).orElse(LoadCase.Drive.STANDING);
+    receivers();
+    for (Device decoder : circuit.devices(Device.Sort.DECODER)) {
+      decoder(decoder, drive);
+    }
+    motors(drive);
+    lamps();
+    for (Device regulator : circuit.devices(Device.Sort.REGULATOR)) {
+      regulator(regulator);
+    }
+    for (Device resistor : circuit.devices(Device.Sort.RESISTOR)) {
+      resistor(resistor);
+    }
+  }
+
+  private void receivers() {
+    Amount electronics = plan.amount("measured.electronics");
+    for (Device device : circuit.devices(Device.Sort.RECEIVER)) {
+      Fitted part = device.part().orElseThrow();
+      int plus = net(device.terminal("in+"));
+      int minus = net(device.terminal("in-"));
+      int outA = net(device.terminal("out-a"));
+      int outB = net(device.terminal("out-b"));
+      add(
+          electronics.orElse(part.amount("own_milliamps")),
+          amps ->
+              pick ->
+                  new Element.Sink(device.name() + " own", plus, minus, pick.of(amps, Role.LOAD)));
+      path(device.name(), part.amount("drop_volts"), part.amount("path_milliohms"), plus, outA);
+      drafts.add(pick -> new Element.Resistor(device.name() + " return", outB, minus, SMALL_OHMS));
+    }
+  }
+
+  /** A one-way path with a drop and a resistance, both of which may be assumed. */
+  private void path(String name, Amount drop, Amount ohms, int from, int to) {
+    if (drop instanceof Amount.Missing missing) {
+      wants.addAll(missing.wants());
+      return;
+    }
+    add(
+        ohms.isAbsent()
+            ? Plan.fixed(SMALL_OHMS, outshop.units.Unit.OHMS, name + ": path", "as good as none")
+            : ohms,
+        r ->
+            pick ->
+                new Element.Drop(
+                    name,
+                    from,
+                    to,
+                    drop instanceof Amount.Known d ? pick.of(d, Role.PATH) : 0,
+                    Math.max(SMALL_OHMS, pick.of(r, Role.PATH))));
+    if (drop instanceof Amount.Known d) {
+      inputs.putIfAbsent(d.label(), d);
+    }
+  }
+
+  private void decoder(Device device, LoadCase.Drive drive) {
+    Fitted part = device.part().orElseThrow();
+    int railPlus = net(device.terminal("rail+"));
+    int railMinus = net(device.terminal("rail-"));
+    path(
+        device.name(),
+        part.amount("bridge_drop_volts"),
+        new Amount.Absent("bridge"),
+        net(device.terminal("in-a")),
+        railPlus);
+    int inB = net(device.terminal("in-b"));
+    drafts.add(pick -> new Element.Resistor(device.name() + " return", railMinus, inB, SMALL_OHMS));
+    if (plan.amount("measured.electronics").isMissing()) {
+      add(
+          part.amount("own_milliamps"),
+          amps ->
+              pick ->
+                  new Element.Sink(
+                      device.name() + " own", railPlus, railMinus, pick.of(amps, Role.LOAD)));
+    }
+    sound(device, part, drive, railPlus, railMinus);
+    if (drive != LoadCase.Drive.STANDING) {
+      int motorPlus = net(device.terminal("motor+"));
+      int motorMinus = net(device.terminal("motor-"));
+      add(
+          part.amount("path_milliohms"),
+          ohms ->
+              pick ->
+                  new Element.Resistor(
+                      device.name() + " motor",
+                      railPlus,
+                      motorPlus,
+                      Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
+      drafts.add(
+          pick ->
+              new Element.Resistor(
+                  device.name() + " motor return", motorMinus, railMinus, SMALL_OHMS));
+    }
+    functionOutputs(device, part, railPlus, railMinus);
+  }
+
+  private void sound(
+      Device device, Fitted part, LoadCase.Drive drive, int railPlus, int railMinus) {
+    SpeakerValues speakers = SpeakerValues.of(plan);
+    if (!part.said("sound").is("yes") || speakers.members().isEmpty()) {
+      return;
+    }
+    boolean loudest = drive == LoadCase.Drive.BLOCKED;
+    Amount stated = plan.amount(loudest ? "measured.sound_peak" : "measured.sound_average");
+    String name = device.name() + " sound";
+    if (stated.isKnown()) {
+      add(
+          stated,
+          amps -> pick -> new Element.Sink(name, railPlus, railMinus, pick.of(amps, Role.LOAD)));
+      return;
+    }
+    Amount watts =
+        loudest ? speakers.peakSupplyWatts(plan, part) : speakers.averageSupplyWatts(plan, part);
+    add(
+        watts,
+        w -> pick -> new Element.PowerSink(name, railPlus, railMinus, pick.of(w, Role.LOAD), 4.0));
+  }
+
+  private void functionOutputs(Device device, Fitted part, int railPlus, int railMinus) {
+    boolean switchesPlus = part.said("common").is("minus");
+    int common = net(device.terminal("common"));
+    drafts.add(
+        pick ->
+            new Element.Resistor(
+                device.name() + " common",
+                switchesPlus ? common : railPlus,
+                switchesPlus ? railMinus : common,
+                SMALL_OHMS));
+    for (String number : plan.names("outputs")) {
+      String decoder = plan.text("outputs." + number + ".decoder").orElse(first(Kind.DECODER));
+      if (decoder.equals(device.name())) {
+        int out = net(device.terminal("out-" + number));
+        path(
+            device.name() + " out-" + number,
+            part.amount("function_drop_volts"),
+            new Amount.Absent("output"),
+            switchesPlus ? railPlus : out,
+            switchesPlus ? out : railMinus);
+      }
+    }
+  }
+
+  private String first(Kind kind) {
+    List<Fitted> found = plan.parts(kind);
+    return found.isEmpty() ? "" : found.get(0).name();
+  }
+
+  private void motors(LoadCase.Drive drive) {
+    if (drive == LoadCase.Drive.STANDING) {
+      return;
+    }
+    Amount nominal = nominalVolts();
+    for (Device device : circuit.devices(Device.Sort.MOTOR)) {
+      MotorValues motor = MotorValues.of(plan, device.name(), nominal);
+      int plus = net(device.terminal("plus"));
+      int minus = net(device.terminal("minus"));
+      switch (drive) {
+        case BLOCKED ->
+            add(
+                motor.ohms(),
+                ohms ->
+                    pick ->
+                        new Element.Resistor(device.name(), plus, minus, pick.of(ohms, Role.PATH)));
+        case SLIPPING ->
+            add(
+                motor.slippingAmps(),
+                amps ->
+                    pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
+        case CRUISING ->
+            add(
+                motor.cruisingAmps(),
+                amps ->
+                    pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
+        case STANDING -> throw new IllegalStateException("a standing motor draws nothing");
+      }
+    }
+  }
+
+  private Amount nominalVolts() {
+    List<Device> packs = circuit.devices(Device.Sort.PACK);
+    return packs.isEmpty()
+        ? Amount.missing("parts", "pack", "choose a pack")
+        : PackValues.of(packs.get(0).part().orElseThrow()).nominalVolts();
+  }
+
+  private void lamps() {
+    Amount together = plan.amount("measured.lamps");
+    if (together.isKnown()) {
+      for (Device decoder : circuit.devices(Device.Sort.DECODER)) {
+        int plus = net(decoder.terminal("rail+"));
+        int minus = net(decoder.terminal("rail-"));
+        add(
+            together,
+            amps ->
+                pick -> new Element.Sink("lamps together", plus, minus, pick.of(amps, Role.LOAD)));
+        return;
+      }
+    }
+    for (Device device : circuit.devices()) {
+      switch (device.sort()) {
+        case BULB -> {
+          int a = net(device.terminal("a"));
+          int b = net(device.terminal("b"));
+          add(
+              LampValues.of(plan, device).ampsOrUsual(),
+              amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
+        }
+        case SMOKE_HEATER -> {
+          int a = net(device.terminal("a"));
+          int b = net(device.terminal("b"));
+          add(
+              LampValues.of(plan, device).amps(),
+              amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
+        }
+        case LED -> led(device);
+        default -> {
+          // Draws through another element.
+        }
+      }
+    }
+  }
+
+  /**
+   * A LED behind its resistor, or fed by a regulated output. One with neither burns at once and
+   * then carries nothing.
+   */
+  private void led(Device device) {
+    LampValues led = LampValues.of(plan, device);
+    int a = net(device.terminal("anode"));
+    int b = net(device.terminal("cathode"));
+    Optional<String> output = outputOf(device.name());
+    boolean regulated =
+        output.isPresent()
+            && firstDecoder()
+                .map(d -> d.said("function_output").is("current-regulated"))
+                .orElse(false);
+    if (regulated) {
+      Amount amps = firstDecoder().orElseThrow().amount("function_regulated_milliamps");
+      add(
+          amps.isKnown() ? amps : led.amps().isKnown() ? led.amps() : led.ampsOrUsual(),
+          known -> pick -> new Element.Sink(device.name(), a, b, pick.of(known, Role.LOAD)));
+      return;
+    }
+    boolean limited =
+        led.seriesOhms().isKnown()
+            || output.flatMap(o -> plan.text("outputs." + o + ".resistor")).isPresent();
+    if (!limited) {
+      return;
+    }
+    double own = led.seriesOhms() instanceof Amount.Known k ? k.value() + LED_OHMS : LED_OHMS;
+    add(
+        led.forwardVolts()
+            .orElse(
+                Amount.assumed(
+                    2.5,
+                    1.6,
+                    3.6,
+                    outshop.units.Unit.VOLTS,
+                    device.name() + ": forward volts",
+                    "not stated; any small LED")),
+        volts -> pick -> new Element.Drop(device.name(), a, b, pick.of(volts, Role.PATH), own));
+  }
+
+  private Optional<Fitted> firstDecoder() {
+    List<Fitted> decoders = plan.parts(Kind.DECODER);
+    return decoders.isEmpty() ? Optional.empty() : Optional.of(decoders.get(0));
+  }
+
+  private Optional<String> outputOf(String load) {
+    for (String number : plan.names("outputs")) {
+      if (plan.list("outputs." + number + ".feeds").orElse(List.of()).contains(load)) {
+        return Optional.of(number);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void regulator(Device device) {
+    Fitted part = device.part().orElseThrow();
+    boolean linear = part.said("style").is("linear");
+    Amount efficiency = part.amount("efficiency_percent");
+    int inPlus = net(device.terminal("in+"));
+    int inMinus = net(device.terminal("in-"));
+    int outPlus = net(device.terminal("out+"));
+    int outMinus = net(device.terminal("out-"));
+    add(
+        part.amount("output_volts"),
+        volts ->
+            pick ->
+                new Element.Regulator(
+                    device.name(),
+                    inPlus,
+                    inMinus,
+                    outPlus,
+                    outMinus,
+                    pick.of(volts, Role.LOAD),
+                    0.05,
+                    linear || !efficiency.isKnown() ? 0 : pick.of(efficiency.get(), Role.PATH)));
+  }
+
+  private void resistor(Device device) {
+    int a = net(device.terminal("a"));
+    int b = net(device.terminal("b"));
+    add(
+        device.part().orElseThrow().amount("resistance_ohms"),
+        ohms -> pick -> new Element.Resistor(device.name(), a, b, pick.of(ohms, Role.PATH)));
+  }
+}

@@ -1,0 +1,256 @@
+package outshop.circuit;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import outshop.circuit.solve.Network;
+import outshop.circuit.solve.NoSolution;
+import outshop.circuit.solve.Solution;
+import outshop.circuit.solve.Solver;
+import outshop.plan.Plan;
+import outshop.units.Amount;
+import outshop.units.Origin;
+import outshop.units.Unit;
+import outshop.units.Want;
+
+/**
+ * The load cases of a circuit, each solved when first asked for. A case whose load nobody measured
+ * is missing, not zero. Where values were assumed, the case is solved at the ends of their ranges
+ * as well, so that every figure carries the range they leave open.
+ */
+public final class Cases {
+  private final Plan plan;
+  private final Circuit circuit;
+  private final Map<LoadCase, Solved> solved = new HashMap<>();
+  private Optional<Solved> charging = Optional.empty();
+
+  /** One case: the solutions at nominal and at the ends, or what is missing. */
+  private sealed interface Solved permits Answer, Unanswered {}
+
+  private record Answer(
+      CaseNetwork network, Solution nominal, List<Solution> ends, List<Amount.Known> inputs)
+      implements Solved {}
+
+  private record Unanswered(Amount.Missing missing) implements Solved {}
+
+  public Cases(Plan plan, Circuit circuit) {
+    this.plan = plan;
+    this.circuit = circuit;
+  }
+
+  /** Current through an element, in amps, as a size; 0 if the circuit has no such element. */
+  public Amount amps(LoadCase loadCase, String element) {
+    return figure(
+        solve(loadCase),
+        loadCase.words(),
+        element + ", " + loadCase.words(),
+        Unit.AMPS,
+        s -> Math.abs(s.amps(element)),
+        element);
+  }
+
+  /** Volts between two terminals, the first against the second. */
+  public Amount volts(LoadCase loadCase, String plus, String minus) {
+    return between(
+        solve(loadCase),
+        "volts at " + owner(plus) + ", " + loadCase.words(),
+        loadCase.words(),
+        plus,
+        minus);
+  }
+
+  /** Volts lost along a link or across an element, as a size. */
+  public Amount lostVolts(LoadCase loadCase, String element) {
+    return figure(
+        solve(loadCase),
+        loadCase.words(),
+        element + " loses, " + loadCase.words(),
+        Unit.VOLTS,
+        s -> Math.abs(s.volts(element)),
+        element);
+  }
+
+  /** Heat in an element, in watts. */
+  public Amount watts(LoadCase loadCase, String element) {
+    return figure(
+        solve(loadCase),
+        loadCase.words(),
+        element + ", " + loadCase.words(),
+        Unit.WATTS,
+        s -> Math.abs(s.watts(element)),
+        element);
+  }
+
+  /** Current through an element while charging, in amps, as a size. */
+  public Amount chargingAmps(String element) {
+    return figure(
+        charging(),
+        "charging",
+        element + ", charging",
+        Unit.AMPS,
+        s -> Math.abs(s.amps(element)),
+        element);
+  }
+
+  /** Volts between two terminals while charging. */
+  public Amount chargingVolts(String plus, String minus) {
+    return between(charging(), "volts at " + owner(plus) + ", charging", "charging", plus, minus);
+  }
+
+  /**
+   * The network of a case at its nominal values, for drawing up a netlist; empty if something is
+   * missing.
+   */
+  public Optional<Network> network(LoadCase loadCase) {
+    return solve(loadCase) instanceof Answer a
+        ? Optional.of(a.network().nominal())
+        : Optional.empty();
+  }
+
+  /** The network of the charging case at its nominal values; empty if something is missing. */
+  public Optional<Network> chargingNetwork() {
+    return charging() instanceof Answer a ? Optional.of(a.network().nominal()) : Optional.empty();
+  }
+
+  /** The nominal solution of a case; empty if something is missing. */
+  public Optional<Solution> solution(LoadCase loadCase) {
+    return solve(loadCase) instanceof Answer a ? Optional.of(a.nominal()) : Optional.empty();
+  }
+
+  /** What is missing to solve a case; nothing if it is solved. */
+  public List<Want> wants(LoadCase loadCase) {
+    return solve(loadCase) instanceof Unanswered u ? u.missing().wants() : List.of();
+  }
+
+  /**
+   * The worse (greater) of an element's current cruising and slipping, over every charge of the
+   * pack.
+   */
+  public Amount sustainedAmps(String element) {
+    return worst(
+        element,
+        List.of(LoadCase.Drive.SLIPPING, LoadCase.Drive.CRUISING),
+        List.of(LoadCase.Charge.values()));
+  }
+
+  /** The element's greatest current with the wheels blocked, over every charge of the pack. */
+  public Amount blockedAmps(String element) {
+    return worst(element, List.of(LoadCase.Drive.BLOCKED), List.of(LoadCase.Charge.values()));
+  }
+
+  private Amount worst(String element, List<LoadCase.Drive> drives, List<LoadCase.Charge> charges) {
+    List<Amount> all = new ArrayList<>();
+    for (LoadCase.Drive drive : drives) {
+      for (LoadCase.Charge charge : charges) {
+        all.add(amps(new LoadCase(charge, drive), element));
+      }
+    }
+    return greatest(all);
+  }
+
+  /** The greatest of several amounts, with its own label; missing if any is missing. */
+  public static Amount greatest(List<Amount> all) {
+    return extreme(all, true);
+  }
+
+  /** The least of several amounts, with its own label; missing if any is missing. */
+  public static Amount least(List<Amount> all) {
+    return extreme(all, false);
+  }
+
+  private static Amount extreme(List<Amount> all, boolean greatest) {
+    TreeSet<Want> wants = new TreeSet<>();
+    Amount best = all.get(0);
+    for (Amount amount : all) {
+      if (amount instanceof Amount.Missing m) {
+        wants.addAll(m.wants());
+      } else if (amount instanceof Amount.Known k
+          && (!(best instanceof Amount.Known b)
+              || (greatest ? k.value() > b.value() : k.value() < b.value()))) {
+        best = amount;
+      }
+    }
+    return wants.isEmpty() ? best : new Amount.Missing(List.copyOf(wants));
+  }
+
+  private interface Read {
+    double from(Solution solution);
+  }
+
+  private Amount figure(
+      Solved solved, String when, String label, Unit unit, Read read, String element) {
+    if (solved instanceof Unanswered u) {
+      return u.missing();
+    }
+    Answer answer = (Answer) solved;
+    if (!answer.nominal().elementAmps().containsKey(element)) {
+      return Amount.known(0, unit, Origin.STANDARD, label, "no current can reach it");
+    }
+    return ranged(answer, when, label, unit, read);
+  }
+
+  private Amount between(Solved solved, String label, String when, String plus, String minus) {
+    if (solved instanceof Unanswered u) {
+      return u.missing();
+    }
+    Answer answer = (Answer) solved;
+    return ranged(
+        answer,
+        when,
+        label,
+        Unit.VOLTS,
+        s -> answer.network().volts(s, plus) - answer.network().volts(s, minus));
+  }
+
+  private static Amount ranged(Answer answer, String when, String label, Unit unit, Read read) {
+    double value = read.from(answer.nominal());
+    double low = value;
+    double high = value;
+    for (Solution end : answer.ends()) {
+      double v = read.from(end);
+      low = Math.min(low, v);
+      high = Math.max(high, v);
+    }
+    Origin origin = Origin.STANDARD;
+    for (Amount.Known input : answer.inputs()) {
+      origin = origin.and(input.origin());
+    }
+    return new Amount.Known(
+        value, low, high, unit, origin, label, "circuit solved, " + when, answer.inputs());
+  }
+
+  private Solved solve(LoadCase loadCase) {
+    return solved.computeIfAbsent(loadCase, c -> answer(CaseNetwork.running(plan, circuit, c)));
+  }
+
+  private Solved charging() {
+    if (charging.isEmpty()) {
+      charging = Optional.of(answer(CaseNetwork.charging(plan, circuit)));
+    }
+    return charging.get();
+  }
+
+  private static Solved answer(CaseNetwork network) {
+    if (!network.wants().isEmpty()) {
+      return new Unanswered(new Amount.Missing(network.wants()));
+    }
+    try {
+      Solution nominal = Solver.solve(network.nominal());
+      List<Solution> ends = new ArrayList<>();
+      for (Network end : network.ends()) {
+        ends.add(Solver.solve(end));
+      }
+      return new Answer(network, nominal, ends, network.inputs());
+    } catch (NoSolution e) {
+      return new Unanswered(
+          Amount.missing("wiring", "a circuit that can be solved", e.getMessage()));
+    }
+  }
+
+  private static String owner(String terminal) {
+    return terminal.substring(0, Math.max(0, terminal.indexOf('.')));
+  }
+}

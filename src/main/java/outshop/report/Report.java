@@ -1,0 +1,82 @@
+package outshop.report;
+
+import java.util.List;
+import java.util.Optional;
+import outshop.findings.Finding;
+import outshop.findings.Outcome;
+import outshop.input.Problem;
+import outshop.units.Want;
+
+/**
+ * Everything known of one plan.
+ *
+ * @param findings violations, warnings and advice, ranked
+ * @param cannotTell what could not be judged, ranked
+ * @param fine what is all right, tightest first
+ * @param accepted findings that the owner accepted and that count no more
+ * @param unusedAcceptances entries of the plan's {@code accepted} list that match no finding, in
+ *     words
+ * @param wanted the values that are missing, the one that decides most rules first
+ * @param parts the fitted parts along the power path
+ * @param cases the solved figures, case by case
+ * @param cautions what to mind where people can be hurt
+ * @param notes what the readers found worth saying about the files
+ * @param rules how many rules the rule base holds
+ */
+public record Report(
+    String title,
+    String planFile,
+    List<Finding> findings,
+    List<Finding> cannotTell,
+    List<Finding> fine,
+    List<Accepted> accepted,
+    List<String> unusedAcceptances,
+    List<Wanted> wanted,
+    List<PartLine> parts,
+    List<CaseFigures> cases,
+    List<String> cautions,
+    List<Problem> notes,
+    int rules) {
+
+  /**
+   * The version of the report's JSON form; changed only when a field changes its meaning or goes
+   * away.
+   */
+  public static final int VERSION = 1;
+
+  /** A finding the owner accepted, with the reason given. */
+  public record Accepted(Finding finding, String reason) {}
+
+  /** A missing value and the rules that it would decide. */
+  public record Wanted(Want want, List<String> rules) {}
+
+  /** A fitted part. */
+  public record PartLine(
+      String station,
+      String name,
+      String kind,
+      String id,
+      String title,
+      Optional<Double> price,
+      String origin) {}
+
+  /**
+   * The figures of one case.
+   *
+   * @param name such as {@code wheels slipping, pack full}
+   * @param wants what is missing to solve it; then there are no elements
+   */
+  public record CaseFigures(String name, List<ElementFigures> elements, List<Want> wants) {}
+
+  /** One element in one case: volts across it, amps through it, watts it takes up. */
+  public record ElementFigures(String element, double volts, double amps, double watts) {}
+
+  /** How many findings of an outcome count. */
+  public int count(Outcome outcome) {
+    return switch (outcome) {
+      case FINE -> fine.size();
+      case CANNOT_TELL -> cannotTell.size();
+      default -> (int) findings.stream().filter(f -> f.outcome() == outcome).count();
+    };
+  }
+}

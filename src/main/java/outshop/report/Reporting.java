@@ -1,0 +1,154 @@
+package outshop.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import outshop.circuit.Cases;
+import outshop.circuit.LoadCase;
+import outshop.circuit.Places;
+import outshop.circuit.solve.Solution;
+import outshop.findings.Finding;
+import outshop.findings.Outcome;
+import outshop.input.Problem;
+import outshop.plan.Accepted;
+import outshop.plan.Fitted;
+import outshop.plan.Plan;
+import outshop.ranking.Ranking;
+import outshop.units.Amount;
+import outshop.units.Want;
+
+/** Puts a report together from what the rules found and what the circuit gave. */
+public final class Reporting {
+  private Reporting() {}
+
+  /**
+   * The report of one plan.
+   *
+   * @param binding whether a rule protects people, so that accepting its finding does not take it
+   *     away
+   */
+  public static Report of(
+      Plan plan,
+      Cases cases,
+      List<Finding> found,
+      Predicate<String> binding,
+      int rules,
+      List<Problem> notes) {
+    List<Finding> ranked = Ranking.ranked(found);
+    List<Finding> counted = new ArrayList<>();
+    List<Report.Accepted> accepted = new ArrayList<>();
+    TreeSet<Integer> used = new TreeSet<>();
+    for (Finding finding : ranked) {
+      Optional<Integer> entry = entry(plan.accepted(), finding);
+      entry.ifPresent(used::add);
+      if (entry.isPresent() && !binding.test(finding.rule())) {
+        accepted.add(new Report.Accepted(finding, plan.accepted().get(entry.get()).reason()));
+      } else {
+        counted.add(finding);
+      }
+    }
+    return new Report(
+        plan.title(),
+        plan.file(),
+        counted.stream()
+            .filter(f -> f.outcome() != Outcome.FINE && f.outcome() != Outcome.CANNOT_TELL)
+            .toList(),
+        counted.stream().filter(f -> f.outcome() == Outcome.CANNOT_TELL).toList(),
+        counted.stream().filter(f -> f.outcome() == Outcome.FINE).toList(),
+        accepted,
+        unused(plan.accepted(), used, ranked, binding),
+        wanted(counted),
+        parts(plan),
+        figures(cases),
+        Cautions.of(plan),
+        notes,
+        rules);
+  }
+
+  private static Optional<Integer> entry(List<Accepted> accepted, Finding finding) {
+    if (finding.outcome() == Outcome.FINE || finding.outcome() == Outcome.CANNOT_TELL) {
+      return Optional.empty();
+    }
+    for (int i = 0; i < accepted.size(); i++) {
+      Accepted entry = accepted.get(i);
+      if (entry.rule().equals(finding.rule()) && entry.where().equals(finding.at().name())) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private static List<String> unused(
+      List<Accepted> accepted,
+      TreeSet<Integer> used,
+      List<Finding> ranked,
+      Predicate<String> binding) {
+    List<String> words = new ArrayList<>();
+    for (int i = 0; i < accepted.size(); i++) {
+      Accepted entry = accepted.get(i);
+      String name = entry.rule() + " at " + entry.where();
+      if (!used.contains(i)) {
+        words.add(name + ": accepted, but there is no such finding; take the entry out");
+      } else if (binding.test(entry.rule())) {
+        words.add(name + ": accepted, but the rule protects people, so it still counts");
+      }
+    }
+    return words;
+  }
+
+  private static List<Report.Wanted> wanted(List<Finding> counted) {
+    Map<Want, TreeSet<String>> byWant = new TreeMap<>();
+    for (Finding finding : counted) {
+      for (Want want : finding.wants()) {
+        byWant.computeIfAbsent(want, w -> new TreeSet<>()).add(finding.rule());
+      }
+    }
+    List<Report.Wanted> wanted = new ArrayList<>();
+    byWant.forEach((want, rules) -> wanted.add(new Report.Wanted(want, List.copyOf(rules))));
+    wanted.sort(
+        Comparator.comparingInt((Report.Wanted w) -> -w.rules().size())
+            .thenComparing(Report.Wanted::want));
+    return wanted;
+  }
+
+  private static List<Report.PartLine> parts(Plan plan) {
+    List<Report.PartLine> lines = new ArrayList<>();
+    for (Fitted fitted : plan.parts()) {
+      Amount price = fitted.amount("price_each");
+      lines.add(
+          new Report.PartLine(
+              Places.station(fitted.kind()).words(),
+              fitted.name(),
+              fitted.kind().word(),
+              fitted.part().id(),
+              fitted.part().title(),
+              price instanceof Amount.Known k ? Optional.of(k.value()) : Optional.empty(),
+              fitted.part().origin().words()));
+    }
+    return lines;
+  }
+
+  private static List<Report.CaseFigures> figures(Cases cases) {
+    List<Report.CaseFigures> figures = new ArrayList<>();
+    for (LoadCase loadCase : LoadCase.all()) {
+      List<Report.ElementFigures> elements = new ArrayList<>();
+      cases
+          .solution(loadCase)
+          .ifPresent(
+              solution ->
+                  solution.elementAmps().keySet().forEach(e -> elements.add(element(solution, e))));
+      figures.add(new Report.CaseFigures(loadCase.words(), elements, cases.wants(loadCase)));
+    }
+    return figures;
+  }
+
+  private static Report.ElementFigures element(Solution solution, String name) {
+    return new Report.ElementFigures(
+        name, solution.volts(name), solution.amps(name), solution.watts(name));
+  }
+}

@@ -1,0 +1,323 @@
+package outshop.rules;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import org.kie.api.definition.rule.Rule;
+import outshop.circuit.At;
+import outshop.findings.Consequence;
+import outshop.findings.Finding;
+import outshop.findings.Outcome;
+import outshop.units.Amount;
+import outshop.units.AmountText;
+import outshop.units.Exact;
+import outshop.units.Origin;
+import outshop.units.Said;
+import outshop.units.Want;
+
+/**
+ * Grades what the rules hand in.
+ *
+ * <p>A comparison is graded three times: at its values, at the kindest end of the ranges that
+ * assumptions leave open, and at the worst end. It is a violation only if it is one at the kindest
+ * end as well, or if the rule protects people; else it is softened to a warning that says so. It is
+ * fine only if it is fine at the worst end as well; else it cannot be told, and the assumed values
+ * are what is wanted. So a value left blank can turn neither a fault into "fine" nor a guess into a
+ * violation.
+ */
+final class Grader implements Desk {
+  private static final Bound FINE = new Bound(Outcome.FINE, Consequence.NUISANCE, 1, true);
+
+  private final RuleBook book;
+  private final List<Finding> findings = new ArrayList<>();
+
+  Grader(RuleBook book) {
+    this.book = book;
+  }
+
+  List<Finding> findings() {
+    return findings;
+  }
+
+  @Override
+  public Judgement judge(Rule rule, At at) {
+    return new Open(book.text(rule.getName()), at);
+  }
+
+  /** One judgement on its way to a finding. */
+  private final class Open implements Judgement {
+    private final RuleText rule;
+    private final At at;
+    private final Map<String, String> texts = new LinkedHashMap<>();
+    private final List<Amount.Known> shown = new ArrayList<>();
+
+    Open(RuleText rule, At at) {
+      this.rule = rule;
+      this.at = at;
+      texts.put("at", at.described());
+      texts.put("name", at.name());
+    }
+
+    @Override
+    public Judgement with(String name, Amount amount) {
+      if (amount instanceof Amount.Known known) {
+        shown.add(known);
+        texts.put(name, AmountText.text(known));
+      } else {
+        texts.put(name, amount.isAbsent() ? "none" : "not stated");
+      }
+      return this;
+    }
+
+    @Override
+    public Judgement with(String name, String word) {
+      texts.put(name, word);
+      return this;
+    }
+
+    @Override
+    public Judgement with(String name, Said said) {
+      texts.put(name, said.or("not stated"));
+      return this;
+    }
+
+    @Override
+    public void atMost(Amount demand, Amount limit) {
+      compare(demand, limit, true);
+    }
+
+    @Override
+    public void atLeast(Amount demand, Amount limit) {
+      compare(demand, limit, false);
+    }
+
+    private void compare(Amount demand, Amount limit, boolean over) {
+      if (demand.isAbsent() || limit.isAbsent()) {
+        return;
+      }
+      TreeSet<Want> wants = new TreeSet<>();
+      for (Amount amount : List.of(demand, limit)) {
+        if (amount instanceof Amount.Missing missing) {
+          wants.addAll(missing.wants());
+        }
+      }
+      if (!wants.isEmpty()) {
+        cannotTell(List.copyOf(wants));
+        return;
+      }
+      grade(demand.get(), limit.get(), over);
+    }
+
+    private void grade(Amount.Known demand, Amount.Known limit, boolean over) {
+      if (demand.unit() != limit.unit()) {
+        throw new RuleBookException(
+            rule.name(), "compares " + demand.unit() + " with " + limit.unit());
+      }
+      Bound here = passed(demand.value(), limit.value());
+      Bound kindest =
+          over ? passed(demand.low(), limit.high()) : passed(demand.high(), limit.low());
+      Bound worst = over ? passed(demand.high(), limit.low()) : passed(demand.low(), limit.high());
+      String[] pair = AmountText.pair(demand, limit);
+      texts.put("demand", pair[0]);
+      texts.put("limit", pair[1]);
+      texts.put("when", when(demand));
+      texts.put("by", AmountText.text(Math.abs(demand.value() - limit.value()), demand.unit()));
+      texts.put(
+          "percent", AmountText.percent(limit.value() == 0 ? 0 : demand.value() / limit.value()));
+      shown.add(demand);
+      shown.add(limit);
+      if (here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0) {
+        cannotTell(wantsOf(demand, limit));
+        return;
+      }
+      boolean softened =
+          here.outcome() == Outcome.VIOLATION
+              && kindest.outcome() != Outcome.VIOLATION
+              && !rule.protectsPeople();
+      Outcome outcome = softened ? Outcome.WARNING : here.outcome();
+      String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline();
+      add(
+          outcome,
+          here.consequence(),
+          sentence,
+          Optional.of(demand),
+          Optional.of(limit),
+          past(here, demand, limit, over),
+          List.of(),
+          softened);
+    }
+
+    private Bound passed(double demand, double limit) {
+      for (Bound bound : rule.bounds()) {
+        if (bound.passed(demand, limit)) {
+          return bound;
+        }
+      }
+      return FINE;
+    }
+
+    /**
+     * How far past the bound that was passed, or how much room is left to the first bound, as a
+     * share of it.
+     */
+    private double past(Bound passed, Amount.Known demand, Amount.Known limit, boolean over) {
+      Bound bound =
+          passed.outcome() == Outcome.FINE ? rule.bounds().get(rule.bounds().size() - 1) : passed;
+      double at = limit.value() * bound.factor();
+      if (at == 0 || Exact.same(demand.value(), at)) {
+        return 0;
+      }
+      double ratio = demand.value() / at;
+      return over ? ratio - 1 : 1 - ratio;
+    }
+
+    @Override
+    public void expect(Said said, String word) {
+      if (said instanceof Said.Unsaid unsaid) {
+        cannotTell(List.of(unsaid.want()));
+      } else if (said.is(word)) {
+        fine();
+      } else {
+        texts.put("said", said.or(""));
+        found("otherwise");
+      }
+    }
+
+    @Override
+    public void found(String name) {
+      Situation situation = rule.situations().get(name);
+      if (situation == null) {
+        throw new RuleBookException(rule.name(), "its page knows no situation \"" + name + "\"");
+      }
+      add(
+          situation.outcome(),
+          situation.consequence(),
+          situation.headline(),
+          Optional.empty(),
+          Optional.empty(),
+          0,
+          List.of(),
+          false);
+    }
+
+    @Override
+    public void fine() {
+      add(
+          Outcome.FINE,
+          Consequence.NUISANCE,
+          rule.fine(),
+          Optional.empty(),
+          Optional.empty(),
+          0,
+          List.of(),
+          false);
+    }
+
+    @Override
+    public void cannotTell(List<Want> wants) {
+      if (wants.isEmpty()) {
+        throw new RuleBookException(rule.name(), "cannot tell, but names nothing that is missing");
+      }
+      String missing = String.join(", ", wants.stream().map(Want::name).toList());
+      add(
+          Outcome.CANNOT_TELL,
+          worstConsequence(),
+          "Cannot tell about " + at.described() + ": not stated is " + missing,
+          Optional.empty(),
+          Optional.empty(),
+          0,
+          wants,
+          false);
+    }
+
+    /** Of what cannot be told, the worst that might be hidden. */
+    private Consequence worstConsequence() {
+      Consequence worst = Consequence.NUISANCE;
+      for (Bound bound : rule.bounds()) {
+        worst = worst.compareTo(bound.consequence()) <= 0 ? worst : bound.consequence();
+      }
+      for (Situation situation : rule.situations().values()) {
+        worst = worst.compareTo(situation.consequence()) <= 0 ? worst : situation.consequence();
+      }
+      return worst;
+    }
+
+    private void add(
+        Outcome outcome,
+        Consequence consequence,
+        String sentence,
+        Optional<Amount.Known> demand,
+        Optional<Amount.Known> limit,
+        double past,
+        List<Want> wants,
+        boolean softened) {
+      boolean computed = outcome == Outcome.CANNOT_TELL;
+      Origin sureness = Origin.STANDARD;
+      List<String> assumed = new ArrayList<>();
+      for (Amount.Known amount : shown) {
+        sureness = sureness.and(amount.origin());
+        for (Amount.Known leaf : amount.assumptions()) {
+          String text = leaf.label() + " " + AmountText.text(leaf);
+          if (!assumed.contains(text)) {
+            assumed.add(text);
+          }
+        }
+      }
+      List<String> cures = new ArrayList<>();
+      if (outcome != Outcome.FINE && !computed) {
+        for (String cure : rule.cures()) {
+          cures.add(Texts.fill(rule.name(), cure, texts));
+        }
+      }
+      findings.add(
+          new Finding(
+              rule.name(),
+              outcome,
+              consequence,
+              at,
+              computed ? sentence : Texts.fill(rule.name(), sentence, texts),
+              demand,
+              limit,
+              past,
+              Workings.of(shown),
+              rule.why(),
+              cures,
+              rule.basis(),
+              rule.source(),
+              assumed,
+              wants,
+              sureness,
+              softened));
+    }
+  }
+
+  /** What case a solved figure belongs to, in words; nothing for other values. */
+  private static String when(Amount.Known demand) {
+    String solved = "circuit solved, ";
+    return demand.how().startsWith(solved) ? demand.how().substring(solved.length()) : "";
+  }
+
+  private static List<Want> wantsOf(Amount.Known... amounts) {
+    TreeSet<Want> wants = new TreeSet<>();
+    for (Amount.Known amount : amounts) {
+      for (Amount.Known leaf : amount.assumptions()) {
+        int colon = leaf.label().indexOf(": ");
+        String where = colon < 0 ? leaf.label() : leaf.label().substring(0, colon);
+        String what = colon < 0 ? "value" : leaf.label().substring(colon + 2);
+        wants.add(
+            new Want(
+                where,
+                what,
+                "state it: between "
+                    + AmountText.text(leaf.low(), leaf.unit())
+                    + " and "
+                    + AmountText.text(leaf.high(), leaf.unit())
+                    + " is usual, and that decides here"));
+      }
+    }
+    return List.copyOf(wants);
+  }
+}

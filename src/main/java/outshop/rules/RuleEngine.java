@@ -1,0 +1,68 @@
+package outshop.rules;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.List;
+import org.drools.model.Model;
+import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBase;
+import org.kie.api.runtime.KieSession;
+import outshop.findings.Finding;
+
+/**
+ * Runs every rule over the facts of one plan. The rules were compiled when the program was built;
+ * nothing is compiled here. One engine serves any number of plans, from any number of threads.
+ */
+public final class RuleEngine {
+  /** The names of the classes the rules were compiled to, one a line. */
+  public static final String MODELS = "models.txt";
+
+  private final RuleBook book;
+  private final KieBase base;
+
+  private RuleEngine(RuleBook book, KieBase base) {
+    this.book = book;
+    this.base = base;
+  }
+
+  /** The engine with the rules that were built with the program. */
+  public static RuleEngine load() {
+    return new RuleEngine(RuleBook.load(), KieBaseBuilder.createKieBaseFromModel(models()));
+  }
+
+  private static List<Model> models() {
+    List<Model> models = new ArrayList<>();
+    for (String name : RuleBook.resource(MODELS)) {
+      try {
+        models.add((Model) Class.forName(name).getDeclaredConstructor().newInstance());
+      } catch (ReflectiveOperationException e) {
+        throw new RuleBookException(name, "cannot be loaded; build the program whole", e);
+      }
+    }
+    return models;
+  }
+
+  public RuleBook book() {
+    return book;
+  }
+
+  /**
+   * What all rules find in these facts, in no particular order.
+   *
+   * @param facts records of the figures package
+   */
+  public List<Finding> run(Collection<?> facts) {
+    Grader grader = new Grader(book);
+    KieSession session = base.newKieSession();
+    try {
+      session.setGlobal("desk", grader);
+      for (Object fact : facts) {
+        session.insert(fact);
+      }
+      session.fireAllRules();
+    } finally {
+      session.dispose();
+    }
+    return grader.findings();
+  }
+}
