@@ -14,6 +14,7 @@ final class Rising {
   private static final List<String> CHAINS =
       List.of(
           "pack empty_volts nominal_volts full_volts",
+          "pack nominal_volts charge_volts",
           "pack cutoff_volts full_volts",
           "pack continuous_amps peak_amps",
           "charger plug_bore_mm plug_outer_mm",

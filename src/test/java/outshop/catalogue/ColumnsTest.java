@@ -113,9 +113,9 @@ final class ColumnsTest {
         }
       }
     }
-    // Sixteen listed; charging range of a pack, input and wire of receiver and decoder, input of
+    // Seventeen listed; charging range of a pack, input and wire of receiver and decoder, input of
     // a regulator, wire of a connector by their names.
-    assertThat(chains).isEqualTo(16 + 7);
+    assertThat(chains).isEqualTo(17 + 7);
   }
 
   @Test
