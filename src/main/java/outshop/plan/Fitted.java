@@ -23,6 +23,13 @@ public record Fitted(String name, Part part, Place place) {
     return part.kind() == kind;
   }
 
+  /**
+   * Whether it is no thing of its own but a material named by its key, such as {@code wiring.wire}.
+   */
+  public boolean isMaterial() {
+    return name.indexOf('.') >= 0;
+  }
+
   /** The number in a column of the part, labelled with the name it has in the plan. */
   public Amount amount(String column) {
     return part.amount(column, name);

@@ -2,6 +2,7 @@ package outshop.plan;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,12 +17,16 @@ import outshop.units.Want;
 
 /**
  * A plan as read: every stated value under its full path ({@code locomotive.motors.main.blocked}),
- * the fitted parts by name, the wires by row. A path that is not there was not stated.
+ * the fitted parts by name, the wires by row. A path that is not there was not stated. A name of
+ * the user's own is stated by its section alone ({@code locomotive.motors.main}), also where
+ * nothing stands in it; a part's path holds its id; the rows of a list are numbered from 1 ({@code
+ * measured.joined.1.one}).
  */
 public final class Plan {
   private final String file;
   private final Map<String, Stated> stated;
   private final Map<String, Fitted> parts;
+  private final Map<String, Fitted> materials;
   private final List<WireRow> wires;
   private final List<Accepted> accepted;
 
@@ -34,6 +39,16 @@ public final class Plan {
    */
   public record Stated(List<String> texts, double value, Place place) {}
 
+  /** Two terminals found to have continuity that should be separate. */
+  public record Joined(String one, String other, Place place) {}
+
+  /**
+   * A plan from what was read.
+   *
+   * @param parts what is fitted, and the materials: a name of the user's own has no point in it, so
+   *     one with a point ({@code wiring.wire}) is the key at which a part stands that is no thing
+   *     of its own on the locomotive; {@link #part} finds it, {@link #parts()} does not list it
+   */
   public Plan(
       String file,
       Map<String, Stated> stated,
@@ -43,11 +58,12 @@ public final class Plan {
     this.file = file;
     this.stated = new LinkedHashMap<>(stated);
     this.parts = new LinkedHashMap<>();
+    this.materials = new LinkedHashMap<>();
     parts.stream()
         .sorted(
             (a, b) ->
                 a.kind() != b.kind() ? a.kind().compareTo(b.kind()) : a.name().compareTo(b.name()))
-        .forEach(f -> this.parts.put(f.name(), f));
+        .forEach(f -> (f.isMaterial() ? this.materials : this.parts).put(f.name(), f));
     this.wires = List.copyOf(wires);
     this.accepted = List.copyOf(accepted);
   }
@@ -142,15 +158,22 @@ public final class Plan {
 
   /** Every fitted part, in the order of the power path, then of name. */
   public Collection<Fitted> parts() {
-    return parts.values();
+    return Collections.unmodifiableCollection(parts.values());
   }
 
   public List<Fitted> parts(Kind kind) {
     return parts.values().stream().filter(f -> f.kind() == kind).toList();
   }
 
+  /** The fitted part of that name, or the material at that key, such as {@code wiring.wire}. */
   public Optional<Fitted> part(String name) {
-    return Optional.ofNullable(parts.get(name));
+    Fitted fitted = parts.get(name);
+    return Optional.ofNullable(fitted != null ? fitted : materials.get(name));
+  }
+
+  /** The parts at keys of their own, such as {@code wiring.wire}; named by their key. */
+  public Collection<Fitted> materials() {
+    return Collections.unmodifiableCollection(materials.values());
   }
 
   /** The wires that the plan lists one by one. */
@@ -160,6 +183,25 @@ public final class Plan {
 
   public List<Accepted> accepted() {
     return accepted;
+  }
+
+  /** The pairs of terminals found to have continuity that should be separate, in their order. */
+  public List<Joined> joined() {
+    List<Joined> pairs = new ArrayList<>();
+    for (String row : names("measured.joined")) {
+      String path = "measured.joined." + row;
+      Optional<String> one = text(path + ".one");
+      Optional<String> other = text(path + ".other");
+      if (one.isPresent() && other.isPresent()) {
+        pairs.add(new Joined(one.get(), other.get(), place(path + ".one")));
+      }
+    }
+    return pairs;
+  }
+
+  /** Everything stated, by its full path, in the plan's order. */
+  public Map<String, Stated> stated() {
+    return Collections.unmodifiableMap(stated);
   }
 
   /**

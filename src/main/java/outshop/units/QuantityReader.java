@@ -13,8 +13,11 @@ import java.util.regex.Pattern;
  * ohm}.
  */
 public final class QuantityReader {
+  /** Digits are limited so that every number that matches can be held. */
   private static final Pattern FORM =
-      Pattern.compile("([+-]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?|[+-]?\\.[0-9]+)\\s*(.*)");
+      Pattern.compile(
+          "([+-]?[0-9]{1,30}(?:\\.[0-9]{1,30})?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?|[+-]?\\.[0-9]{1,30})"
+              + "\\s*(.*)");
 
   private QuantityReader() {}
 
@@ -39,24 +42,25 @@ public final class QuantityReader {
    *     may be written
    */
   public static Result read(String text, Unit unit) {
-    String expected = "a value in " + unitWords(unit) + ", such as \"" + unit.example() + "\"";
+    boolean plain = unit == Unit.COUNT || unit == Unit.MONEY;
+    String form = plain ? "a plain number" : "a value in " + unitWords(unit);
+    String expected = form + ", such as \"" + unit.example() + "\"";
     Matcher matcher = FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').trim());
     if (!matcher.matches()) {
       return new Unreadable(commaHint(text, expected));
     }
     double value = new BigDecimal(matcher.group(1)).doubleValue();
     String written = matcher.group(2).trim();
-    if (unit == Unit.COUNT || unit == Unit.MONEY) {
-      return written.isEmpty()
-          ? new Read(value, unit)
-          : new Unreadable("a plain number, such as \"" + unit.example() + "\"");
+    if (plain) {
+      return written.isEmpty() ? new Read(value, unit) : new Unreadable(expected);
     }
     if (written.isEmpty()) {
       return new Unreadable(expected + " (the unit is missing)");
     }
     Optional<Unit.Spelling> spelling = spelling(written, unit);
     if (spelling.isEmpty()) {
-      return new Unreadable(expected + wrongUnit(written));
+      return new Unreadable(
+          written.startsWith(",") ? commaHint(text, expected) : expected + wrongUnit(written));
     }
     return new Read(scaled(matcher.group(1), spelling.get().scale()), unit);
   }
@@ -114,6 +118,6 @@ public final class QuantityReader {
   }
 
   private static String unitWords(Unit unit) {
-    return unit.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return unit == Unit.SHARE ? "percent" : unit.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }
