@@ -5,8 +5,9 @@ import java.util.Map;
 /**
  * The direct-current solution of a network.
  *
- * @param netVolts by net, against the minus of the first source of its part of the network; 0 where
- *     no source reaches
+ * @param netVolts by net, against the minus of the first source of its part of the network (where
+ *     there is none, of the first supply; behind a regulator with an output of its own, against the
+ *     minus of that output); 0 where no source reaches
  * @param elementAmps by element name, positive from a to b
  * @param elementVolts by element name, a against b
  * @param iterations how many rounds it took
