@@ -259,7 +259,7 @@ final class Patterns {
                     d -> through("wiring.lamps_through", d + ".common", lead, lightWire));
           };
       String out =
-          through("wiring.lamps_through", decoder.get() + ".out-" + number, lead, lightWire);
+          through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
       boolean commonIsMinus =
           plan.part(decoder.get()).map(d -> d.said("common").is("minus")).orElse(false);
       Optional<String> resistor = plan.text(at + ".resistor");

@@ -116,7 +116,7 @@ public final class PlanWriter {
       case "locomotive" -> "The locomotive as it is: what the measuring sheet asks for.";
       case "wishes" -> "What the owner wants.";
       case "parts" -> "The parts that are fitted, under names of your own.";
-      case "outputs" -> "The decoder's function outputs, under names of your own.";
+      case "outputs" -> "The decoder's function outputs: out-1, out-2 and so on.";
       case "speakers" -> "The speakers together.";
       case "measured" -> "What was measured on the electronics; it then counts before data sheets.";
       case "wiring" -> "How it is wired.";

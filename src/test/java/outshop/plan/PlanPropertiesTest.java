@@ -216,7 +216,8 @@ final class PlanPropertiesTest {
 
   private static String quoted(String text) {
     StringBuilder out = new StringBuilder("\"");
-    for (char c : text.toCharArray()) {
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
       boolean plain = c >= ' ' && c < 0x7f && c != '"' && c != '\\';
       out.append(plain ? String.valueOf(c) : "\\u%04x".formatted((int) c));
     }
