@@ -373,13 +373,7 @@ public final class CircuitBuilder {
                 () ->
                     WireValues.ohms(
                         name,
-                        Amount.assumed(
-                            20,
-                            16,
-                            24,
-                            Unit.GAUGE,
-                            "wiring: gauge",
-                            "not stated; usual for such a locomotive"),
+                        WireValues.usualGauge("wiring.wire"),
                         length));
     links.add(
         new Link(

@@ -96,7 +96,7 @@ final class OutputFigures {
     if (loads.isEmpty()) {
       return Optional.empty();
     }
-    String terminal = decoder.name() + ".out-" + number;
+    String terminal = decoder.name() + "." + number;
     Amount steadyLimit = decoder.amount("function_amps");
     return Optional.of(
         new OutputLoad(
@@ -135,12 +135,12 @@ final class OutputFigures {
     for (Device load : loads) {
       if (isUnlimited(decoder, number, load)) {
         return Amount.missing(
-            "output " + number,
+            number,
             "resistor",
             "choose one for " + load.name() + ": with nothing to limit it, its current has no end");
       }
     }
-    return lit(decoder.name() + " out-" + number);
+    return lit(decoder.name() + " " + number);
   }
 
   /** The current of an element with all lamps on. */
@@ -171,7 +171,7 @@ final class OutputFigures {
     if (coldOhms.isEmpty()) {
       return new Amount.Absent("output " + number + ", inrush");
     }
-    Amount cold = inrush("output " + number, outputVolts(decoder), resistor(number), coldOhms);
+    Amount cold = inrush(number, outputVolts(decoder), resistor(number), coldOhms);
     if (others.isEmpty()) {
       return cold;
     }
