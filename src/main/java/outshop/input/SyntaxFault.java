@@ -70,8 +70,7 @@ final class SyntaxFault {
       return at(line, column, "a list item stands behind a key", "each \"- \" on its own line");
     }
     if (problem.contains("expected '<document start>'")) {
-      return at(
-          line, column, "the line stands further left than the first key", sameIndentation());
+      return at(line, column, "the line stands further left than the first key", sameIndentation());
     }
     if (context.contains("block mapping") || context.contains("block collection")) {
       return blockBroken(context.contains("collection"), problem, line, column);

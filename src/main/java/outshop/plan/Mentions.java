@@ -74,14 +74,16 @@ final class Mentions {
           path,
           entry.key(),
           "the name is taken",
-          "another name than that of the %s on line %d".formatted(noun(first.sort()), first.line()));
+          "another name than that of the %s on line %d"
+              .formatted(noun(first.sort()), first.line()));
     }
   }
 
   /** Says which part a name stands for, once it is read. */
   void part(String name, Part part) {
     things.computeIfPresent(
-        name, (n, t) -> t.sort() == Sort.PART ? new Thing(t.sort(), Optional.of(part), t.line()) : t);
+        name,
+        (n, t) -> t.sort() == Sort.PART ? new Thing(t.sort(), Optional.of(part), t.line()) : t);
   }
 
   /** Says of which kind a lamp is. */
@@ -179,8 +181,7 @@ final class Mentions {
     }
     List<String> known = thing == null ? Terminals.ofOldSpeaker() : terminals(owner, thing);
     boolean open = thing != null && thing.part().isPresent();
-    if (known.contains(terminal)
-        || (open && Terminals.mayHave(thing.part().get(), terminal))) {
+    if (known.contains(terminal) || (open && Terminals.mayHave(thing.part().get(), terminal))) {
       return;
     }
     if (known.isEmpty()) {

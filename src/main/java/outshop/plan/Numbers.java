@@ -49,7 +49,9 @@ final class Numbers {
     return read(new Demand(Written.like(key), key.low(), key.high(), orNone), path, text);
   }
 
-  /** The number in a column, held in its unit; {@link Double#NaN} for none; empty after an error. */
+  /**
+   * The number in a column, held in its unit; {@link Double#NaN} for none; empty after an error.
+   */
   OptionalDouble read(Column column, String path, Tree.Text text) {
     double scale = column.scale();
     boolean orNone = column.type() == Column.Type.NUMBER_OR_NONE;
@@ -71,7 +73,11 @@ final class Numbers {
     if (result instanceof QuantityReader.Unreadable unreadable) {
       String expected = withOwnExample(unreadable.expected(), demand.written());
       problems.error(
-          text, path, text.text(), "not the right form", demand.orNone() ? orNone(expected) : expected);
+          text,
+          path,
+          text.text(),
+          "not the right form",
+          demand.orNone() ? orNone(expected) : expected);
       return OptionalDouble.empty();
     }
     return weighed(demand, path, text, ((QuantityReader.Read) result).value());
@@ -114,7 +120,8 @@ final class Numbers {
   }
 
   private static String withOwnExample(String expected, Written written) {
-    return expected.replace("\"" + written.unit().example() + "\"", "\"" + written.example() + "\"");
+    return expected.replace(
+        "\"" + written.unit().example() + "\"", "\"" + written.example() + "\"");
   }
 
   private static String orNone(String expected) {

@@ -52,7 +52,10 @@ final class PartReader {
 
   /** What is being put together of one part: what stands in the map, over what was there before. */
   private record Draft(
-      Kind kind, Map<String, Double> numbers, Map<String, String> words, Map<String, String> notes) {
+      Kind kind,
+      Map<String, Double> numbers,
+      Map<String, String> words,
+      Map<String, String> notes) {
     static Draft of(Kind kind) {
       return new Draft(kind, new LinkedHashMap<>(), new LinkedHashMap<>(), Map.of());
     }
@@ -217,9 +220,10 @@ final class PartReader {
       number.ifPresent(n -> draft.numbers().put(column.name(), n));
       return number.isPresent();
     }
-    boolean good = column.type() == Column.Type.WORD
-        ? values.word(column.words(), path, text)
-        : !text.text().isBlank();
+    boolean good =
+        column.type() == Column.Type.WORD
+            ? values.word(column.words(), path, text)
+            : !text.text().isBlank();
     if (good) {
       draft.words().put(column.name(), text.text().strip());
     } else if (column.type() == Column.Type.TEXT) {
@@ -279,7 +283,8 @@ final class PartReader {
         .forEach(valid::add);
     String hint = Nearest.hint(entry.key(), valid);
     String expected = "a column of the %s table".formatted(kind.word());
-    problems.error(entry, path, entry.key(), "a %s has no such key".formatted(kind.word()), expected + hint);
+    problems.error(
+        entry, path, entry.key(), "a %s has no such key".formatted(kind.word()), expected + hint);
   }
 
   private static String example(Column column) {

@@ -142,6 +142,8 @@ final class Values {
   }
 
   private static String listForm(Key key) {
-    return "a list of names, such as " + key.example() + (key.example().contains(NONE) ? "" : ", or [none]");
+    return "a list of names, such as "
+        + key.example()
+        + (key.example().contains(NONE) ? "" : ", or [none]");
   }
 }

@@ -12,6 +12,7 @@ import outshop.circuit.Cases;
 import outshop.circuit.LoadCase;
 import outshop.circuit.Places;
 import outshop.circuit.solve.Solution;
+import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
@@ -103,13 +104,16 @@ public final class Reporting {
 
   private static List<Report.Wanted> wanted(List<Finding> counted) {
     Map<Want, TreeSet<String>> byWant = new TreeMap<>();
+    Map<Want, Consequence> worst = new TreeMap<>();
     for (Finding finding : counted) {
       for (Want want : finding.wants()) {
         byWant.computeIfAbsent(want, w -> new TreeSet<>()).add(finding.rule());
+        worst.merge(want, finding.consequence(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
       }
     }
     List<Report.Wanted> wanted = new ArrayList<>();
-    byWant.forEach((want, rules) -> wanted.add(new Report.Wanted(want, List.copyOf(rules))));
+    byWant.forEach(
+        (want, rules) -> wanted.add(new Report.Wanted(want, List.copyOf(rules), worst.get(want))));
     wanted.sort(
         Comparator.comparingInt((Report.Wanted w) -> -w.rules().size())
             .thenComparing(Report.Wanted::want));
