@@ -54,8 +54,7 @@ public final class Main {
               + Nearest.hint(name, Commands.NAMES)
               + "; outshop help lists them");
     }
-    Given given =
-        ArgumentReader.read(command.get().spec(), arguments.subList(1, arguments.size()));
+    Given given = ArgumentReader.read(command.get().spec(), arguments.subList(1, arguments.size()));
     if (given.has(Option.HELP.name())) {
       around.print(HelpCommand.of(command.get().spec(), around));
       return Exit.OK;
@@ -85,12 +84,11 @@ public final class Main {
     int errors = 0;
     for (Problem problem : problems) {
       errors += problem.severity() == Problem.Severity.ERROR ? 1 : 0;
-      sheet.hanging("  ", problem.line() + severity(problem));
+      sheet.hanging("  - ", problem.line() + severity(problem));
     }
     Sheet first = new Sheet(around.look(false));
     first.hanging(
-        "outshop: ",
-        errors == 1 ? "1 error in the input:" : errors + " errors in the input:");
+        "outshop: ", errors == 1 ? "1 error in the input:" : errors + " errors in the input:");
     return first.text() + sheet.text();
   }
 
@@ -107,7 +105,9 @@ public final class Main {
     String message = own.getMessage() == null ? "" : ": " + own.getMessage();
     sheet.hanging(
         "outshop: ",
-        "a fault of the program itself, not of your files: " + own.getClass().getSimpleName() + message);
+        "a fault of the program itself, not of your files: "
+            + own.getClass().getSimpleName()
+            + message);
     sheet.hanging(
         "         ",
         "Report it to whoever gave you the program, with the plan and the catalogue"

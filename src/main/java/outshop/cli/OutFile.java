@@ -24,9 +24,16 @@ final class OutFile {
       if (Files.exists(target) && !Files.isRegularFile(target)) {
         throw new UsageFault("cannot write " + name + ": it is there and is no file");
       }
-      Path beside = target.resolveSibling("." + target.getFileName() + ".part" + ProcessHandle.current().pid());
+      Path beside =
+          target.resolveSibling(
+              "." + target.getFileName() + ".part" + ProcessHandle.current().pid());
       try {
-        Files.writeString(beside, text, StandardCharsets.UTF_8, StandardOpenOption.CREATE_NEW, StandardOpenOption.WRITE);
+        Files.writeString(
+            beside,
+            text,
+            StandardCharsets.UTF_8,
+            StandardOpenOption.CREATE_NEW,
+            StandardOpenOption.WRITE);
         move(beside, target);
       } finally {
         Files.deleteIfExists(beside);

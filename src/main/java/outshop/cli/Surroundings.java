@@ -38,7 +38,8 @@ record Surroundings(
   }
 
   private static Charset processCharset() {
-    for (String property : new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
+    for (String property :
+        new String[] {"stdout.encoding", "sun.stdout.encoding", "native.encoding"}) {
       String name = System.getProperty(property);
       if (name != null && !name.isEmpty()) {
         try {

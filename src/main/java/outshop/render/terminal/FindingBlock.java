@@ -99,9 +99,7 @@ final class FindingBlock {
   /** A source that says itself what kind of source it is needs no word in front. */
   private static String basis(Finding finding) {
     String words = Basis.words(finding.basis());
-    return finding.source().startsWith(words)
-        ? finding.source()
-        : words + ": " + finding.source();
+    return finding.source().startsWith(words) ? finding.source() : words + ": " + finding.source();
   }
 
   /** What a value is and how it was come by, in short. */
