@@ -45,4 +45,12 @@ public record Column(
   public boolean isNumber() {
     return type == Type.NUMBER || type == Type.NUMBER_OR_NONE;
   }
+
+  /**
+   * Of a number, the symbol of the unit it is written in, such as {@code mA}; an empty text for
+   * counts, money, texts and words.
+   */
+  public String symbol() {
+    return isNumber() ? Suffix.of(name).symbol() : "";
+  }
 }

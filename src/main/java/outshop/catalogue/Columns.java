@@ -1,9 +1,7 @@
 package outshop.catalogue;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
@@ -40,9 +38,11 @@ public final class Columns {
    * is a fault of the program.
    */
   public static Column require(Kind kind, String name) {
-    return find(kind, name)
-        .orElseThrow(
-            () -> new IllegalArgumentException("no column " + name + " of a " + kind.word()));
+    Column column = ALL.byKind.get(kind).get(name);
+    if (column == null) {
+      throw new IllegalArgumentException("no column " + name + " of a " + kind.word());
+    }
+    return column;
   }
 
   private static Columns load() {
@@ -51,24 +51,21 @@ public final class Columns {
       byKind.put(kind, new LinkedHashMap<>());
     }
     List<Column> everywhere = new ArrayList<>();
-    try (InputStream in = Columns.class.getResourceAsStream("columns.txt");
-        BufferedReader reader =
-            new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
-      for (String line = reader.readLine(); line != null; line = reader.readLine()) {
-        if (line.isBlank() || line.startsWith("#")) {
-          continue;
-        }
-        String[] cells = cells(line);
-        Column column = column(cells);
-        if (cells[0].equals("*")) {
-          everywhere.add(column);
-        } else {
-          Kind kind = Kind.of(cells[0]).orElseThrow(() -> new IllegalStateException(cells[0]));
-          byKind.get(kind).put(column.name(), column);
-        }
+    String text = text();
+    for (int start = 0, end; start < text.length(); start = end + 1) {
+      int lineEnd = text.indexOf('\n', start);
+      end = lineEnd < 0 ? text.length() : lineEnd;
+      String line = text.substring(start, end);
+      if (line.isBlank() || line.charAt(0) == '#') {
+        continue;
       }
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
+      String[] cells = cells(line);
+      Column column = column(cells);
+      if (cells[0].equals("*")) {
+        everywhere.add(column);
+      } else {
+        byKind.get(Kind.of(cells[0]).orElseThrow()).put(column.name(), column);
+      }
     }
     for (Kind kind : Kind.values()) {
       byKind.put(kind, withShared(everywhere, byKind.get(kind)));
@@ -76,13 +73,26 @@ public final class Columns {
     return new Columns(byKind);
   }
 
-  private static String[] cells(String line) {
-    String[] cells = line.split("\\|", -1);
-    if (cells.length != 10) {
-      throw new IllegalStateException("columns.txt: not ten cells: " + line);
+  private static String text() {
+    try (InputStream in = Columns.class.getResourceAsStream("columns.txt")) {
+      return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
     }
+  }
+
+  private static String[] cells(String line) {
+    String[] cells = new String[10];
+    int start = 0;
     for (int i = 0; i < cells.length; i++) {
-      cells[i] = cells[i].trim();
+      int bar = line.indexOf('|', start);
+      boolean last = i == cells.length - 1;
+      if (last != bar < 0) {
+        throw new IllegalStateException("columns.txt: not ten cells: " + line);
+      }
+      int end = last ? line.length() : bar;
+      cells[i] = line.substring(start, end).trim();
+      start = end + 1;
     }
     return cells;
   }
@@ -113,11 +123,11 @@ public final class Columns {
           default -> throw new IllegalStateException("columns.txt: no type " + word);
         };
     boolean number = type == Column.Type.NUMBER || type == Column.Type.NUMBER_OR_NONE;
-    Suffix suffix = number ? Suffix.of(name) : new Suffix("", Unit.COUNT, 1);
+    Suffix suffix = number ? Suffix.of(name) : new Suffix("", Unit.COUNT, 1, "");
     List<String> words =
         word.equals("yesno")
             ? List.of("yes", "no")
-            : cells[6].isEmpty() ? List.of() : List.of(cells[6].split("\\s+"));
+            : cells[6].isEmpty() ? List.of() : Blanks.split(cells[6]);
     return new Column(
         name,
         type,

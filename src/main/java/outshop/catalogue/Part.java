@@ -1,5 +1,6 @@
 package outshop.catalogue;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
@@ -92,7 +93,7 @@ public record Part(
   /** The words of a cell that may hold several; empty if it was left blank. */
   public Set<String> several(String columnName) {
     String cell = words.get(columnName);
-    return cell == null ? Set.of() : new TreeSet<>(Set.of(cell.split(" ")));
+    return cell == null ? Set.of() : new TreeSet<>(List.of(cell.split(" ")));
   }
 
   /** The unit of a number column of this part's kind. */

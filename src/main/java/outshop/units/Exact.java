@@ -14,6 +14,9 @@ public final class Exact {
 
   /** Whether {@code a} stands above {@code b} by more than rounding. Both in the same unit. */
   public static boolean above(double a, double b) {
+    if (Double.isInfinite(a) || Double.isInfinite(b)) {
+      return a > b;
+    }
     return a - b > slack(a, b);
   }
 
@@ -22,9 +25,9 @@ public final class Exact {
     return above(b, a);
   }
 
-  /** Whether the two count as the same value. */
+  /** Whether the two count as the same value; a value that is no number is the same as nothing. */
   public static boolean same(double a, double b) {
-    return !above(a, b) && !above(b, a);
+    return a == b || Math.abs(a - b) <= slack(a, b) && Double.isFinite(a) && Double.isFinite(b);
   }
 
   private static double slack(double a, double b) {

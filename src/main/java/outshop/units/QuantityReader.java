@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
  */
 public final class QuantityReader {
   private static final Pattern FORM =
-      Pattern.compile("([+-]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]+)?|[+-]?\\.[0-9]+)\\s*(.*)");
+      Pattern.compile("([+-]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]{1,3})?|[+-]?\\.[0-9]+)\\s*(.*)");
+
+  /** No quantity is longer; a longer text is not even looked at. */
+  private static final int LONGEST = 60;
 
   private QuantityReader() {}
 
@@ -40,11 +43,17 @@ public final class QuantityReader {
    */
   public static Result read(String text, Unit unit) {
     String expected = "a value in " + unitWords(unit) + ", such as \"" + unit.example() + "\"";
+    if (text.length() > LONGEST) {
+      return new Unreadable(expected);
+    }
     Matcher matcher = FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').trim());
     if (!matcher.matches()) {
       return new Unreadable(commaHint(text, expected));
     }
     double value = new BigDecimal(matcher.group(1)).doubleValue();
+    if (Double.isInfinite(value)) {
+      return new Unreadable(expected);
+    }
     String written = matcher.group(2).trim();
     if (unit == Unit.COUNT || unit == Unit.MONEY) {
       return written.isEmpty()
@@ -56,9 +65,11 @@ public final class QuantityReader {
     }
     Optional<Unit.Spelling> spelling = spelling(written, unit);
     if (spelling.isEmpty()) {
-      return new Unreadable(expected + wrongUnit(written));
+      return new Unreadable(
+          written.startsWith(",") ? commaHint(text, expected) : expected + wrongUnit(written));
     }
-    return new Read(scaled(matcher.group(1), spelling.get().scale()), unit);
+    double held = scaled(matcher.group(1), spelling.get().scale());
+    return Double.isInfinite(held) ? new Unreadable(expected) : new Read(held, unit);
   }
 
   /**
