@@ -103,12 +103,10 @@ final class Source {
 
   private static boolean tabIndented(String line) {
     int i = 0;
-    boolean tab = false;
-    while (i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == '\t')) {
-      tab |= line.charAt(i) == '\t';
+    while (i < line.length() && line.charAt(i) == ' ') {
       i++;
     }
-    return tab && i < line.length() && line.charAt(i) != '#';
+    return i < line.length() && line.charAt(i) == '\t';
   }
 
   private static OptionalInt control(String line) {

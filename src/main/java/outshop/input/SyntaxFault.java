@@ -59,6 +59,9 @@ final class SyntaxFault {
     }
     if (problem.contains("cannot start any token")) {
       String sign = Character.toString(source.character(mark.getIndex()));
+      if (sign.equals("\t")) {
+        return at(line, column, "a tab stands where a space belongs", "a space");
+      }
       String what = "a value cannot begin with " + Shown.text(sign);
       return at(line, column, what, "the value in quotation marks");
     }
@@ -89,22 +92,32 @@ final class SyntaxFault {
     if (before.contains(": ")) {
       return at(line, column, "a second colon in one line", "the value in quotation marks");
     }
-    int above = line - 1;
-    while (above > 0 && isEmpty(source.line(above))) {
-      above--;
-    }
+    int above = lineAbove(line);
     String upper = source.line(above);
     if (above > 0 && (COLON_GLUED.matcher(upper).matches() || !upper.contains(":"))) {
       return noColon(above);
     }
     if (above > 0 && indentation(line) > indentation(above)) {
-      return at(
-          line,
-          indentation(line) + 1,
-          "the line is indented further than line " + above + ", which already has a value",
-          sameIndentation());
+      return tooFar(line, above);
     }
     return at(line, column, "a colon cannot stand here", "a key, a colon, a space and a value");
+  }
+
+  private Problem tooFar(int line, int above) {
+    return at(
+        line,
+        indentation(line) + 1,
+        "the line is indented further than line " + above + ", which already has a value",
+        sameIndentation());
+  }
+
+  /** The last line before this one that holds more than a comment; 0 if there is none. */
+  private int lineAbove(int line) {
+    int above = line - 1;
+    while (above > 0 && isEmpty(source.line(above))) {
+      above--;
+    }
+    return above;
   }
 
   private Problem noColon(int line) {
@@ -162,7 +175,10 @@ final class SyntaxFault {
     if (rest.startsWith("]") || rest.startsWith("}") || rest.startsWith(",")) {
       return at(line, column, "a bracket or comma stands where a key belongs", "a key");
     }
-    return at(line, column, "the line is indented like no line above it", sameIndentation());
+    int above = lineAbove(line);
+    return above > 0 && indentation(line) > indentation(above)
+        ? tooFar(line, above)
+        : at(line, column, "the line is indented like no line above it", sameIndentation());
   }
 
   private Problem unclear(int line, int column, String parserWords) {

@@ -134,11 +134,13 @@ final class TreeReader {
 
   /** Anchors, aliases and tags: what stands at the token's own place begins with their sign. */
   private void refuseYamlTricks(JsonParser parser) {
-    switch (text().character(parser.currentTokenLocation().getCharOffset())) {
-      case '&' -> refuseOnce(parser, "an anchor (&) is not read here", "the value alone");
-      case '*' -> refuseOnce(parser, "an alias (*) is not read here", "the value, written out");
-      case '!' -> refuseOnce(parser, "a tag (!) is not read here", "the value alone");
-      default -> {}
+    int sign = text().character(parser.currentTokenLocation().getCharOffset());
+    if (((YAMLParser) parser).isCurrentAlias()) {
+      refuseOnce(parser, "an alias (*) is not read here", "the value, written out");
+    } else if (sign == '&') {
+      refuseOnce(parser, "an anchor (&) is not read here", "the value alone");
+    } else if (sign == '!') {
+      refuseOnce(parser, "a tag (!) is not read here", "the value alone");
     }
   }
 

@@ -131,7 +131,7 @@ final class Mentions {
       case RESISTOR -> thing.is(k -> k == Kind.RESISTOR);
       case DECODER -> thing.is(k -> k == Kind.DECODER);
       case LINK -> thing.is(LINKS::contains);
-      case NOTHING, TERMINAL, TERMINAL_OR_COMMON -> true;
+      case NOTHING, OWN, TERMINAL, TERMINAL_OR_COMMON -> true;
     };
   }
 
@@ -140,7 +140,7 @@ final class Mentions {
       return refers.words() + ", but the plan has none";
     }
     String hint = Nearest.hint(name, fitting);
-    return "the name of " + refers.words() + (hint.isEmpty() ? ": " + Words.either(fitting) : hint);
+    return "the name of " + refers.words() + (hint.isEmpty() ? ": " + Words.some(fitting) : hint);
   }
 
   private void terminal(Mention mention, Refers refers) {
@@ -190,7 +190,7 @@ final class Mentions {
       return;
     }
     String what = terminal.isEmpty() ? "the terminal is missing" : "it has no such terminal";
-    error(mention, what, Words.either(known.stream().map(t -> owner + "." + t).toList()));
+    error(mention, what, Words.some(known.stream().map(t -> owner + "." + t).toList()));
   }
 
   private List<String> terminals(String name, Thing thing) {
@@ -224,7 +224,7 @@ final class Mentions {
   }
 
   private static String form() {
-    return "NAME.TERMINAL, " + Words.either(Terminals.PLAIN) + ", or splice.NAME";
+    return "NAME.TERMINAL, splice.NAME, " + Words.either(Terminals.PLAIN);
   }
 
   private static String said(String name) {
