@@ -65,9 +65,11 @@ final class HelpCommand implements Command {
       sheet.paragraph(2, option.name() + (option.isFlag() ? "" : " " + option.value()));
       sheet.paragraph(8, option.help());
     }
-    sheet.blank();
-    sheet.paragraph(0, "Exit codes:");
-    exitCodes(sheet);
+    if (spec.options().stream().anyMatch(o -> o.name().equals("--strict"))) {
+      sheet.blank();
+      sheet.paragraph(0, "Exit codes:");
+      exitCodes(sheet);
+    }
     return sheet.text();
   }
 

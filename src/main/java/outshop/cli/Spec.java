@@ -29,9 +29,9 @@ record Spec(String name, List<String> operands, String summary, List<Option> opt
     return required;
   }
 
-  /** {@code outshop check PLAN [--catalogue DIR]...}. */
+  /** {@code check PLAN [--catalogue DIR]...}. */
   String usage() {
-    StringBuilder usage = new StringBuilder("outshop ").append(name);
+    StringBuilder usage = new StringBuilder(name);
     for (String operand : operands) {
       usage.append(' ').append(operand);
     }

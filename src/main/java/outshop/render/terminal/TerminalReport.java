@@ -16,6 +16,8 @@ public final class TerminalReport {
   /** Findings of one rule that are shown before the rest is only counted. */
   static final int SHOWN_OF_ONE_RULE = 3;
 
+  private static final char HOLDS = '\u00a0';
+
   private final Report report;
   private final Sheet sheet;
   private final Depth depth;
@@ -54,6 +56,11 @@ public final class TerminalReport {
    * fine; 66 rules}.
    */
   public static String summary(Report report) {
+    return held(report).replace(HOLDS, ' ');
+  }
+
+  /** The summary with a space that holds between each number and what it counts. */
+  private static String held(Report report) {
     String word = report.verdict().word();
     return Character.toUpperCase(word.charAt(0))
         + word.substring(1)
@@ -69,15 +76,20 @@ public final class TerminalReport {
         + counted(report.count(Outcome.WARNING), "warning")
         + ", "
         + report.count(Outcome.CANNOT_TELL)
-        + " cannot tell, "
+        + HOLDS
+        + "cannot"
+        + HOLDS
+        + "tell, "
         + report.count(Outcome.ADVICE)
-        + " advice, "
+        + HOLDS
+        + "advice, "
         + report.count(Outcome.FINE)
-        + " fine";
+        + HOLDS
+        + "fine";
   }
 
   static String counted(int count, String noun) {
-    return count + " " + noun + (count == 1 ? "" : "s");
+    return count + String.valueOf(HOLDS) + noun + (count == 1 ? "" : "s");
   }
 
   private void verdict() {
@@ -85,7 +97,7 @@ public final class TerminalReport {
     Paint paint = Paint.of(report.verdict());
     List<String> texts = new ArrayList<>();
     texts.add(Shown.text(report.title()) + " (" + Shown.text(report.planFile()) + ")");
-    texts.add(summary(report));
+    texts.add(held(report));
     sheet.beside(arm, paint, texts);
   }
 
