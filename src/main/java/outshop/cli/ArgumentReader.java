@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import outshop.input.Nearest;
 import outshop.input.Shown;
 
@@ -41,42 +42,49 @@ final class ArgumentReader {
         operands.addAll(arguments.subList(i + 1, arguments.size()));
         return;
       }
-      if (!argument.startsWith("-") || argument.equals("-")) {
-        operands.add(argument);
-        continue;
-      }
-      int equals = argument.indexOf('=');
-      String name = equals < 0 ? argument : argument.substring(0, equals);
-      Option option = option(name);
-      if (option == null) {
-        unknown(name);
-      } else if (option.isFlag()) {
-        flag(option, equals >= 0);
-      } else if (equals >= 0) {
-        put(option, argument.substring(equals + 1));
-      } else if (i + 1 < arguments.size() && !isOption(arguments.get(i + 1))) {
-        i++;
-        put(option, arguments.get(i));
+      if (argument.startsWith("-") && !argument.equals("-")) {
+        boolean next = i + 1 < arguments.size() && !isOption(arguments.get(i + 1));
+        i += option(argument, next ? Optional.of(arguments.get(i + 1)) : Optional.empty());
       } else {
-        faults.add(name + " needs " + option.value() + " after it");
+        operands.add(argument);
       }
     }
   }
 
-  /** The option of that name, or null. */
-  private Option option(String name) {
+  /** Takes one option, and tells how many of the arguments after it went with it. */
+  private int option(String argument, Optional<String> next) {
+    String name = name(argument);
+    boolean hasValue = !name.equals(argument);
+    Optional<Option> option = find(name);
+    if (option.isEmpty()) {
+      unknown(name);
+    } else if (option.get().isFlag()) {
+      flag(option.get(), hasValue);
+    } else if (hasValue) {
+      put(option.get(), argument.substring(name.length() + 1));
+    } else {
+      put(option.get(), next.orElse(""));
+      return next.isPresent() ? 1 : 0;
+    }
+    return 0;
+  }
+
+  private static String name(String argument) {
+    int equals = argument.indexOf('=');
+    return equals < 0 ? argument : argument.substring(0, equals);
+  }
+
+  private Optional<Option> find(String name) {
     for (Option option : spec.allOptions()) {
       if (option.name().equals(name)) {
-        return option;
+        return Optional.of(option);
       }
     }
-    return null;
+    return Optional.empty();
   }
 
   private boolean isOption(String argument) {
-    int equals = argument.indexOf('=');
-    return argument.equals("--")
-        || option(equals < 0 ? argument : argument.substring(0, equals)) != null;
+    return argument.equals("--") || find(name(argument)).isPresent();
   }
 
   private void unknown(String name) {

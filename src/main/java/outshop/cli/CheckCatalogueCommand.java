@@ -14,7 +14,7 @@ final class CheckCatalogueCommand implements Command {
         "check-catalogue",
         List.of("DIR"),
         "read a catalogue and list what is wrong or unlikely in it",
-        List.of(Option.flag("--strict", "let unlikely values count for the exit code")));
+        List.of(Option.flag("--strict", "end with 1 where a value is unlikely")));
   }
 
   @Override

@@ -49,7 +49,7 @@ final class CheckCommand implements Command {
     Report report = new Check(engine.await()).report(files.plan(), files.problems());
     if (to.isPresent()) {
       OutFile.write(to.get(), text(report, given, toFile(given)));
-      around.print(TerminalReport.summary(report) + " (" + Shown.text(to.get().toString()) + ")\n");
+      around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
     } else if (isJson(given)) {
       around.printUtf8(JsonReport.text(report));
     } else {

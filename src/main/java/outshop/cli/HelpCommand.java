@@ -65,11 +65,8 @@ final class HelpCommand implements Command {
       sheet.paragraph(2, option.name() + (option.isFlag() ? "" : " " + option.value()));
       sheet.paragraph(8, option.help());
     }
-    if (spec.options().stream().anyMatch(o -> o.name().equals("--strict"))) {
-      sheet.blank();
-      sheet.paragraph(0, "Exit codes:");
-      exitCodes(sheet);
-    }
+    sheet.blank();
+    sheet.paragraph(0, "Exit codes: outshop help lists them.");
     return sheet.text();
   }
 

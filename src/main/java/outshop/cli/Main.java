@@ -87,8 +87,8 @@ public final class Main {
       sheet.hanging("  - ", problem.line() + severity(problem));
     }
     Sheet first = new Sheet(around.look(false));
-    first.hanging(
-        "outshop: ", errors == 1 ? "1 error in the input:" : errors + " errors in the input:");
+    String count = errors == 0 ? "no error" : errors == 1 ? "1 error" : errors + " errors";
+    first.hanging("outshop: ", count + " in the input" + (errors == 0 ? ", but:" : ":"));
     return first.text() + sheet.text();
   }
 

@@ -3,7 +3,6 @@ package outshop.cli;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
-import outshop.input.Shown;
 import outshop.input.UnusableInput;
 import outshop.plan.MeasuringSheet;
 import outshop.render.terminal.Look;
@@ -33,7 +32,7 @@ final class MeasuringSheetCommand implements Command {
                 PlanFiles.read(plan.get(), Paths.optional(given.value("--catalogue"))).plan());
     if (to.isPresent()) {
       OutFile.write(to.get(), text);
-      around.print("Written: " + Shown.text(to.get().toString()) + "\n");
+      around.say("Written: " + to.get());
     } else {
       Sheet sheet = new Sheet(new Look(Look.WIDEST, false, around.charset()));
       for (String line : text.split("\n")) {

@@ -36,7 +36,7 @@ final class NewPlanCommand implements Command {
       throw new UsageFault(Shown.text(file.toString()) + " is there already; name another file");
     }
     OutFile.write(file, PlanWriter.starter(start(given), catalogue(given, file)));
-    around.print("Written: " + Shown.text(file.toString()) + "\n");
+    around.say("Written: " + file);
     return Exit.OK;
   }
 

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.Map;
 import java.util.function.BooleanSupplier;
 import outshop.render.terminal.Look;
+import outshop.render.terminal.Sheet;
 
 /**
  * What surrounds the program: where it writes, in which charset, whether a person looks at it.
@@ -53,6 +54,7 @@ record Surroundings(
   }
 
   /** From Java 22 on there is a console even without a terminal; only then can it be asked. */
+  @SuppressWarnings("SystemConsoleNull")
   private static boolean isTerminal() {
     Console console = System.console();
     if (console == null) {
@@ -82,7 +84,8 @@ record Surroundings(
         return Look.USUAL;
       }
     }
-    return Integer.parseInt(columns);
+    int wide = Integer.parseInt(columns);
+    return wide == 0 ? Look.USUAL : wide;
   }
 
   /**
@@ -104,6 +107,13 @@ record Surroundings(
   /** Writes to {@code out} at once. Errors: {@link UsageFault} where it cannot be written. */
   void print(String text) throws UsageFault {
     print(text.getBytes(charset));
+  }
+
+  /** Prints one sentence, wrapped and cleaned. */
+  void say(String words) throws UsageFault {
+    Sheet sheet = new Sheet(look(false));
+    sheet.paragraph(0, words);
+    print(sheet.text());
   }
 
   /** As {@link #print(String)}, in UTF-8 whatever the charset. */

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -62,7 +63,7 @@ public final class Reporting {
         counted.stream().filter(f -> f.outcome() == Outcome.CANNOT_TELL).toList(),
         counted.stream().filter(f -> f.outcome() == Outcome.FINE).toList(),
         accepted,
-        unused(plan.accepted(), used, ranked, binding),
+        unused(plan.accepted(), used, binding),
         wanted(counted),
         parts(plan),
         figures(cases),
@@ -85,10 +86,7 @@ public final class Reporting {
   }
 
   private static List<String> unused(
-      List<Accepted> accepted,
-      TreeSet<Integer> used,
-      List<Finding> ranked,
-      Predicate<String> binding) {
+      List<Accepted> accepted, Set<Integer> used, Predicate<String> binding) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < accepted.size(); i++) {
       Accepted entry = accepted.get(i);

@@ -121,9 +121,10 @@ final class FindingBlock {
   }
 
   private void steps(Finding finding) {
+    String first = "working";
     for (Finding.Step step : finding.working()) {
-      String first = step == finding.working().get(0) ? "working" : "";
       line(first, step.what() + " = " + step.value() + " [" + step.how() + "]");
+      first = "";
     }
   }
 

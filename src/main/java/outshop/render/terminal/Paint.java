@@ -20,7 +20,7 @@ enum Paint {
   }
 
   String on(String text) {
-    return code.isEmpty() || text.isEmpty() ? text : "\u001b[" + code + "m" + text + "\u001b[0m";
+    return code.isEmpty() || text.isBlank() ? text : "\u001b[" + code + "m" + text + "\u001b[0m";
   }
 
   static Paint of(Outcome outcome) {

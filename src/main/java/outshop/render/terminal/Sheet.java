@@ -111,7 +111,8 @@ public final class Sheet {
 
   private void put(String first, Paint firstPaint, String line, Paint paint) {
     if (look.colour()) {
-      text.append(firstPaint.on(first)).append(paint.on(line));
+      String begin = line.isEmpty() ? first.stripTrailing() : first;
+      text.append(firstPaint.on(begin)).append(paint.on(line));
     } else {
       text.append((first + line).stripTrailing());
     }
