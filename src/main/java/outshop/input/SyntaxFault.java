@@ -38,6 +38,9 @@ final class SyntaxFault {
       String expected = "no more than " + Tree.DEEPEST + " levels";
       return at(line, 0, "lists and sections are nested too deep", expected);
     }
+    if (what.contains("Malformed Number")) {
+      return backslash(line, 0);
+    }
     return unclear(line, 0, what);
   }
 
@@ -81,10 +84,33 @@ final class SyntaxFault {
     if (context.contains("anchor") || context.contains("alias") || context.contains("tag")) {
       return at(line, column, "a value cannot begin with &, * or !", "it in quotation marks");
     }
-    if (context.contains("block node")) {
-      return at(line, column, "a bracket or comma stands where a value belongs", "a value");
+    if (problem.contains("expected the node content")) {
+      return noValue(problem, line, column);
+    }
+    if (context.contains("block scalar")) {
+      String what = "text follows the sign > or |";
+      return at(line, column, what, "the whole value in quotation marks");
+    }
+    if (context.contains("directive")) {
+      return at(line, column, "a line cannot begin with %", "a key, a colon, a space and a value");
+    }
+    if (problem.contains("mapping keys are not allowed")) {
+      return at(line, column, "a value cannot begin with ?", "the value in quotation marks");
     }
     return unclear(line, column, problem);
+  }
+
+  private Problem noValue(String problem, int line, int column) {
+    if (problem.contains("<stream end>")) {
+      return at(line, column, "a bracket is opened and not closed", "its closing bracket");
+    }
+    if (problem.contains("'-'")) {
+      return at(line, column, "a list item stands inside brackets", "items with commas between");
+    }
+    if (problem.contains("':'")) {
+      return at(line, column, "no key before the colon", "a key, a colon, a space and a value");
+    }
+    return at(line, column, "a bracket or comma stands where a value belongs", "a value");
   }
 
   private Problem colonOutOfPlace(int line, int column) {
@@ -135,14 +161,18 @@ final class SyntaxFault {
 
   private Problem quotes(Mark start, String problem, int line, int column) {
     if (problem.contains("escape")) {
-      String expected = "single quotation marks, in which a backslash is a plain sign";
-      return at(line, column, "a backslash that means nothing", expected);
+      return backslash(line, column);
     }
     return at(
         start.getLine() + 1,
         start.getColumn() + 1,
         "the quotation mark is not closed",
         "a second one at the end of the value");
+  }
+
+  private Problem backslash(int line, int column) {
+    String expected = "single quotation marks, in which a backslash is a plain sign";
+    return at(line, column, "a backslash that means nothing", expected);
   }
 
   private Problem bracket(int startLine, int startColumn, boolean list, int line, int column) {

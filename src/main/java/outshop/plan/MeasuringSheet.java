@@ -12,13 +12,14 @@ public final class MeasuringSheet {
   private static final int WIDTH = 80;
   private static final String RULE = "-".repeat(WIDTH);
   private static final String LINE_BOX = "[______________________________]";
+  private static final String PAIR_BOX = "[____________________] with [____________________]";
 
   /** Common practice, no source; makers' instructions and local codes come before it. */
   private static final List<String> CAUTIONS =
       List.of(
           "Leave every lithium pack, and any other charged pack, unplugged and out of the"
               + " locomotive while you measure.",
-          "Use a bench supply with a current limit. Set a low voltage (7 V is usual) and the limit"
+          "Use a bench supply with a current limit. Set a low voltage (7 V is common practice) and the limit"
               + " first, then connect, one pair of leads at a time.",
           "Blocked motor: hold the wheels for one second, read, switch off, let it cool.",
           "Ohmmeter: only with everything unplugged and no supply connected.",
@@ -125,7 +126,10 @@ public final class MeasuringSheet {
     }
   }
 
-  /** A filament lamp has no anode; a speaker that goes need not be measured. */
+  /**
+   * A filament lamp has no anode, a speaker that goes need not be measured, and the share of the
+   * capacity counted on is a decision.
+   */
   private boolean isWorthAsking(String path, Key key) {
     return switch (key.path()) {
       case "locomotive.lamps.*.forward_volts", "locomotive.lamps.*.anode" ->
@@ -134,6 +138,7 @@ public final class MeasuringSheet {
           "locomotive.old_speaker.nominal",
           "locomotive.old_speaker.power" ->
           !isStated(path + ".kept", "no");
+      case "measured.usable" -> false;
       default -> true;
     };
   }
@@ -159,8 +164,8 @@ public final class MeasuringSheet {
         }
       }
       case ROWS -> {
-        paragraph("      ", LINE_BOX + "   ( ) none");
-        paragraph("      ", LINE_BOX);
+        paragraph("      ", PAIR_BOX + "   ( ) none");
+        paragraph("      ", PAIR_BOX);
       }
       case TEXT, NAME, PART -> paragraph("      ", LINE_BOX);
     }

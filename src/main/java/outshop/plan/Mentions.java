@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import outshop.catalogue.Kind;
@@ -207,8 +208,8 @@ final class Mentions {
     problems.error(mention.text(), mention.path(), mention.text().text(), what, expected);
   }
 
-  private TreeSet<String> owners() {
-    TreeSet<String> owners = new TreeSet<>();
+  private Set<String> owners() {
+    Set<String> owners = new TreeSet<>();
     things.forEach(
         (name, thing) -> {
           boolean wired = thing.sort() != Sort.BAY && thing.is(Terminals::hasAny);

@@ -199,16 +199,16 @@ final class PartReader {
       return false;
     }
     Column column = found.get();
+    if (entry.value() instanceof Tree.Text text && text.isBlank()) {
+      problems.note(text, path, Values.BLANK, "a value, or the key left out");
+      return false;
+    }
     if (column.type() == Column.Type.WORDS) {
       return words(column, draft, path, entry);
     }
     if (!(entry.value() instanceof Tree.Text text)) {
       String form = "one value, such as " + example(column);
       problems.error(entry.value(), path, "", "a list or section stands here", form);
-      return false;
-    }
-    if (text.isBlank()) {
-      problems.note(text, path, Values.BLANK, "a value, or the key left out");
       return false;
     }
     return value(column, draft, path, text);
@@ -233,21 +233,8 @@ final class PartReader {
   }
 
   private boolean words(Column column, Draft draft, String path, Tree.Entry entry) {
-    List<Tree.Text> items = new ArrayList<>();
-    if (entry.value() instanceof Tree.Rows rows) {
-      for (Tree.Node item : rows.items()) {
-        if (item instanceof Tree.Text text) {
-          items.add(text);
-        } else {
-          problems.error(item, path, "", "this list item is no word", column.example());
-        }
-      }
-    } else if (entry.value() instanceof Tree.Text text) {
-      for (String word : text.text().strip().split("\\s+")) {
-        items.add(new Tree.Text(word, text.quoted(), text.line(), text.column()));
-      }
-    }
-    items.removeIf(Tree.Text::isBlank);
+    List<Tree.Text> items = wordItems(column, path, entry.value());
+    items.removeIf(item -> item.text().isBlank());
     if (items.isEmpty()) {
       String form = "words, such as " + column.example();
       problems.error(entry.value(), path, "", "no words stand here", form);
@@ -261,6 +248,25 @@ final class PartReader {
     }
     draft.words().put(column.name(), String.join(" ", good));
     return good.size() == items.size();
+  }
+
+  /** The words of a list, or of one text with spaces between them. */
+  private List<Tree.Text> wordItems(Column column, String path, Tree.Node value) {
+    List<Tree.Text> items = new ArrayList<>();
+    if (value instanceof Tree.Rows rows) {
+      for (Tree.Node item : rows.items()) {
+        if (item instanceof Tree.Text text) {
+          items.add(text);
+        } else {
+          problems.error(item, path, "", "this list item is no word", column.example());
+        }
+      }
+    } else if (value instanceof Tree.Text text) {
+      for (String word : text.text().strip().split("\\s+")) {
+        items.add(new Tree.Text(word, text.quoted(), text.line(), text.column()));
+      }
+    }
+    return items;
   }
 
   private boolean wordFits(Column column, String path, Tree.Text item) {

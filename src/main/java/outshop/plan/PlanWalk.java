@@ -89,6 +89,11 @@ final class PlanWalk {
       problems.error(entry, path, entry.key(), fault.get(), OwnName.wanted(entry.key()));
       return;
     }
+    if (path.equals("outputs") && !entry.key().matches("out-[1-9][0-9]?")) {
+      String wanted = "the output's terminal at the decoder: out-1, out-2 and so on";
+      problems.error(entry, path, entry.key(), "no output has this name", wanted);
+      return;
+    }
     Mentions.sort(section.path()).ifPresent(s -> mentions.name(s, below, entry));
     KeyTree at = section.own().orElseThrow();
     if (at.isSection()) {

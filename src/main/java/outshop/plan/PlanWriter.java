@@ -89,7 +89,8 @@ public final class PlanWriter {
    */
   public static String starter(Start start, Catalogue catalogue) {
     PlanWriter writer = new PlanWriter(start, catalogue);
-    writer.comment(0, "A plan. Take away the # in front of a key once its value is known.");
+    writer.comment(
+        0, "A plan for Outshop. Take away the # in front of a key once its value is known.");
     writer.comment(0, "A key left out counts as not known, never as zero and never as none.");
     writer.comment(0, "Values carry their unit: 2.4 A, 60 mA, 14.4 V, 8 ohm, 140 mm, 22 AWG.");
     for (String name : KeyTree.ROOT.names()) {
@@ -115,7 +116,7 @@ public final class PlanWriter {
       case "locomotive" -> "The locomotive as it is: what the measuring sheet asks for.";
       case "wishes" -> "What the owner wants.";
       case "parts" -> "The parts that are fitted, under names of your own.";
-      case "outputs" -> "The decoder's function outputs, under names of your own.";
+      case "outputs" -> "The decoder's function outputs: out-1, out-2 and so on.";
       case "speakers" -> "The speakers together.";
       case "measured" -> "What was measured on the electronics; it then counts before data sheets.";
       case "wiring" -> "How it is wired.";
@@ -268,48 +269,44 @@ public final class PlanWriter {
   }
 
   private void parts(int depth) {
-    KeyTree at = KeyTree.ROOT.named("parts").flatMap(KeyTree::own).orElseThrow();
     comment(depth, "Each is written in one of three ways:");
     comment(depth, "  NAME: ID                      a part of the catalogue, by its id");
     comment(depth, "  NAME: {part: ID, ...}         the same, with columns that differ from it");
     comment(depth, "  NAME: {kind: KIND, ...}       a part that is not in the catalogue, with its");
     comment(depth, "                                columns and their units: rated_amps: 5 A");
-    comment(depth, "Inside the brackets may also stand:");
-    List<String> fields = new ArrayList<>();
-    for (String name : at.names()) {
-      KeyTree field = at.named(name).orElseThrow();
-      Key key = field.key().orElseThrow();
-      String words = key.words().isEmpty() ? "" : " (" + String.join(", ", key.words()) + ")";
-      comment(depth, "  " + name + ": " + key.help() + words);
-      fields.add(name + ": " + example(key, field));
-    }
+    comment(depth, "The pack shows what may be said of every part as it is fitted.");
     for (Kind kind : Kind.values()) {
-      if (kind != Kind.WIRE) {
-        line(
-            depth,
-            "#" + partName(kind) + ": " + part(kind, kind == Kind.PACK ? fields : List.of()));
+      if (kind == Kind.PACK) {
+        pack(depth);
+      } else if (kind != Kind.WIRE) {
+        line(depth, "#" + partName(kind) + ": " + part(kind));
       }
     }
   }
 
-  private String part(Kind kind) {
-    return part(kind, List.of());
+  private void pack(int depth) {
+    line(depth, "#" + partName(Kind.PACK) + ":");
+    if (catalogue.of(Kind.PACK).isEmpty()) {
+      writtenOut(Kind.PACK).forEach(field -> line(depth + 1, "#" + field));
+    } else {
+      line(depth + 1, "#part: " + part(Kind.PACK));
+    }
+    below(KeyTree.ROOT.named("parts").flatMap(KeyTree::own).orElseThrow(), depth + 1, true);
   }
 
-  /** A catalogue part of this kind; where there is none, one written out with its first number. */
-  private String part(Kind kind, List<String> fields) {
+  /** The first catalogue part of this kind; where there is none, one written out. */
+  private String part(Kind kind) {
     List<Part> parts = catalogue.of(kind);
-    List<String> all = new ArrayList<>();
-    if (parts.isEmpty()) {
-      all.add("kind: " + kind.word());
-      firstNumber(kind).ifPresent(c -> all.add(c.name() + ": " + Written.like(c).example()));
-    } else if (fields.isEmpty()) {
-      return quoted(parts.get(0).id());
-    } else {
-      all.add("part: " + quoted(parts.get(0).id()));
-    }
-    all.addAll(fields);
-    return "{" + String.join(", ", all) + "}";
+    return parts.isEmpty()
+        ? "{" + String.join(", ", writtenOut(kind)) + "}"
+        : quoted(parts.get(0).id());
+  }
+
+  /** A part of this kind with its first number. */
+  private static List<String> writtenOut(Kind kind) {
+    List<String> fields = new ArrayList<>(List.of("kind: " + kind.word()));
+    firstNumber(kind).ifPresent(c -> fields.add(c.name() + ": " + Written.like(c).example()));
+    return fields;
   }
 
   private static Optional<Column> firstNumber(Kind kind) {

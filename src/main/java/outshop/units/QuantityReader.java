@@ -19,9 +19,6 @@ public final class QuantityReader {
           "([+-]?[0-9]{1,30}(?:\\.[0-9]{1,30})?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?|[+-]?\\.[0-9]{1,30})"
               + "\\s*(.*)");
 
-  /** No quantity is longer; a longer text is not even looked at. */
-  private static final int LONGEST = 60;
-
   private QuantityReader() {}
 
   /** What a text was read as: a value in its unit, or why it could not be read. */
@@ -48,9 +45,6 @@ public final class QuantityReader {
     boolean plain = unit == Unit.COUNT || unit == Unit.MONEY;
     String form = plain ? "a plain number" : "a value in " + unitWords(unit);
     String expected = form + ", such as \"" + unit.example() + "\"";
-    if (text.length() > LONGEST) {
-      return new Unreadable(expected);
-    }
     Matcher matcher = FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').trim());
     if (!matcher.matches()) {
       return new Unreadable(commaHint(text, expected));

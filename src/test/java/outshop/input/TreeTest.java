@@ -174,6 +174,15 @@ final class TreeTest {
   }
 
   @Test
+  void problems_come_in_the_order_of_the_file_also_where_one_is_seen_late() {
+    assertThat(lines(read("a: 1\nb: [1,\n  &x 2\n")))
+        .extracting(line -> line.substring(0, line.indexOf(':', 15)))
+        .containsExactly(
+            "club.yaml:2:4: the bracket [ is not closed, or a comma is missing",
+            "club.yaml:3:3: an anchor (&) is not read here");
+  }
+
+  @Test
   void thirty_levels_are_read_and_one_more_is_not() {
     assertThat(lines(read("[".repeat(30) + "x" + "]".repeat(30)))).isEmpty();
     String expected = "lists and sections are nested too deep; expected no more than 30 levels";
@@ -266,6 +275,15 @@ final class TreeTest {
         Arguments.of("a: *\n", "club.yaml:1:5: a value cannot begin with &, * or !"),
         Arguments.of("a: &\n", "club.yaml:1:5: a value cannot begin with &, * or !"),
         Arguments.of("a: !<\n", "club.yaml:1:6: a value cannot begin with &, * or !"),
+        Arguments.of("a: > b\n", "club.yaml:1:6: text follows the sign > or |"),
+        Arguments.of("a: ? b\n", "club.yaml:1:4: a value cannot begin with ?"),
+        Arguments.of("% a\n", "club.yaml:1:2: a line cannot begin with %"),
+        Arguments.of("a: [\n- b]\n", "club.yaml:2:1: a list item stands inside brackets"),
+        Arguments.of("a: {: b}\n", "club.yaml:1:5: no key before the colon"),
+        Arguments.of(
+            "a: [{, b]\n", "club.yaml:1:6: a bracket or comma stands where a value belongs"),
+        Arguments.of("a: \"\\u\n", "club.yaml:1:7: a backslash that means nothing"),
+        Arguments.of("a: \"\\u", "club.yaml:1: a backslash that means nothing"),
         Arguments.of("*x : 1\n", "club.yaml:1: the key is a list, a section or an alias"),
         Arguments.of("a: {[1]: 2}\n", "club.yaml:1: the key is a list, a section or an alias"),
         Arguments.of("a: \"\\q\"\n", "club.yaml:1:6: a backslash that means nothing"),
