@@ -3,6 +3,7 @@ package outshop.units;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -145,7 +146,7 @@ final class QuantityReaderTest {
       for (int n = random.nextInt(70); n > 0; n--) {
         text.append(signs.charAt(random.nextInt(signs.length())));
       }
-      Unit unit = Unit.values()[random.nextInt(Unit.values().length)];
+      Unit unit = List.of(Unit.values()).get(random.nextInt(Unit.values().length));
       try {
         QuantityReader.Result result = QuantityReader.read(text.toString(), unit);
         if (result instanceof QuantityReader.Read read) {
