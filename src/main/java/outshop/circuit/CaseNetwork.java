@@ -324,9 +324,9 @@ final class CaseNetwork {
     for (String number : plan.names("outputs")) {
       String decoder = plan.text("outputs." + number + ".decoder").orElse(first(Kind.DECODER));
       if (decoder.equals(device.name())) {
-        int out = net(device.terminal("out-" + number));
+        int out = net(device.terminal(number));
         path(
-            device.name() + " out-" + number,
+            device.name() + " " + number,
             part.amount("function_drop_volts"),
             new Amount.Absent("output"),
             switchesPlus ? railPlus : out,

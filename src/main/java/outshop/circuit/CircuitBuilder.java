@@ -89,7 +89,7 @@ public final class CircuitBuilder {
                 ALWAYS);
         case SWITCH -> switchContacts(part);
         case JACK -> jack(part);
-        case CONNECTOR -> contacts(part, ALWAYS);
+        case CONNECTOR -> contacts(part, connectorClosed(part));
         case CABLE -> contacts(part, new Link.Closed.Coupled());
         case PLUG, WIRE, SLEEVE, HANDSET -> {
           // No current of the locomotive's own: the plug comes in with the jack, wires come with
@@ -98,6 +98,44 @@ public final class CircuitBuilder {
       }
     }
     chargingPlug();
+    packLeadUnsaid();
+  }
+
+  /** The connector between pack and all else is apart while a pack that is taken out charges. */
+  private Link.Closed connectorClosed(Fitted part) {
+    boolean packs = plan.text("wiring.pack_through").filter(part.name()::equals).isPresent();
+    return packs && ChargingWay.packTakenOut(plan) ? new Link.Closed.WithPlug(false) : ALWAYS;
+  }
+
+  /** Without a connector in its lead, a pack that is taken out can only part at its own. */
+  private void packLeadUnsaid() {
+    if (ChargingWay.packTakenOut(plan) && plan.text("wiring.pack_through").isEmpty()) {
+      for (Fitted pack : plan.parts(Kind.PACK)) {
+        if (pack.said("connector_half") instanceof Said.Unsaid unsaid) {
+          unknowns.add(unsaid.want());
+        }
+      }
+    }
+  }
+
+  /**
+   * When a wire conducts: always, but for the leads of the charger, which come with its plug, and
+   * the lead behind the own connector of a pack that is taken out to charge.
+   */
+  private Link.Closed wireClosed(String from, String to) {
+    for (Fitted charger : plan.parts(Kind.CHARGER)) {
+      if (ChargingWay.touches(from, to, charger)) {
+        return new Link.Closed.WithPlug(true);
+      }
+    }
+    if (ChargingWay.packTakenOut(plan) && plan.text("wiring.pack_through").isEmpty()) {
+      for (Fitted pack : plan.parts(Kind.PACK)) {
+        if (ChargingWay.touches(from, to, pack) && ChargingWay.hasOwnConnector(pack)) {
+          return new Link.Closed.WithPlug(false);
+        }
+      }
+    }
+    return ALWAYS;
   }
 
   private void device(Fitted part, Device.Sort sort) {
@@ -172,53 +210,52 @@ public final class CircuitBuilder {
 
   /**
    * Joins the charger to the jack by its plug, or to the pack that is taken out, while the plug is
-   * in.
+   * in. A charger whose leads the plan wires by hand is joined as they say; there its plug only
+   * meets the jack.
    */
   private void chargingPlug() {
     Optional<Fitted> charger = first(Kind.CHARGER);
     Optional<Fitted> jack = first(Kind.JACK);
-    Optional<Fitted> plug = first(Kind.PLUG);
-    Optional<Fitted> pack = first(Kind.PACK);
+    hasPlug = charger.isPresent() || jack.isPresent();
     if (charger.isEmpty()) {
-      hasPlug = jack.isPresent();
       return;
     }
-    hasPlug = true;
     Link.Closed plugIn = new Link.Closed.WithPlug(true);
-    if (jack.isEmpty()) {
-      pack.ifPresent(
-          p -> {
-            touching(charger.get().name() + ".plus", p.name() + ".plus", plugIn);
-            touching(charger.get().name() + ".minus", p.name() + ".minus", plugIn);
-          });
-      return;
+    if (ChargingWay.packTakenOut(plan)) {
+      first(Kind.PACK)
+          .ifPresent(
+              p -> {
+                touching(charger.get().name() + ".plus", p.name() + ".plus", plugIn);
+                touching(charger.get().name() + ".minus", p.name() + ".minus", plugIn);
+              });
+    } else if (ChargingWay.wiredByHand(plan, charger.get())) {
+      first(Kind.PLUG)
+          .ifPresent(
+              plug -> jack.ifPresent(j -> mated(j, plug.name() + ".pin", plug.name() + ".sleeve")));
+    } else {
+      jack.ifPresent(j -> pluggedIn(charger.get(), j));
     }
-    Said plugCentre =
-        plug.map(p -> p.said("centre")).orElseGet(() -> charger.get().said("plug_centre"));
-    Said centre = plugCentre.is("as-wired") ? charger.get().said("plug_centre") : plugCentre;
+  }
+
+  private void pluggedIn(Fitted charger, Fitted jack) {
+    Said centre = ChargingWay.plugCentre(charger, first(Kind.PLUG));
     if (centre instanceof Said.Unsaid unsaid) {
       unknowns.add(unsaid.want());
     }
     boolean plusInside = !centre.is("minus");
-    String c = charger.get().name();
-    String j = jack.get().name();
-    Amount ohms = jack.get().amount("contact_milliohms");
-    link(
-        j + " pin contact",
-        c + (plusInside ? ".plus" : ".minus"),
-        j + ".pin",
-        Link.Sort.CONTACT,
-        ohms,
-        jack,
-        plugIn);
-    link(
-        j + " sleeve contact",
-        c + (plusInside ? ".minus" : ".plus"),
-        j + ".sleeve",
-        Link.Sort.CONTACT,
-        ohms,
-        jack,
-        plugIn);
+    String plus = charger.name() + ".plus";
+    String minus = charger.name() + ".minus";
+    mated(jack, plusInside ? plus : minus, plusInside ? minus : plus);
+  }
+
+  /** The contacts of a jack with a plug in it. */
+  private void mated(Fitted jack, String inside, String outside) {
+    String j = jack.name();
+    Amount ohms = jack.amount("contact_milliohms");
+    Optional<Fitted> of = Optional.of(jack);
+    Link.Closed plugIn = new Link.Closed.WithPlug(true);
+    link(j + " pin contact", inside, j + ".pin", Link.Sort.CONTACT, ohms, of, plugIn);
+    link(j + " sleeve contact", outside, j + ".sleeve", Link.Sort.CONTACT, ohms, of, plugIn);
   }
 
   private void touching(String from, String to, Link.Closed closed) {
@@ -336,13 +373,7 @@ public final class CircuitBuilder {
                 () ->
                     WireValues.ohms(
                         name,
-                        Amount.assumed(
-                            20,
-                            16,
-                            24,
-                            Unit.GAUGE,
-                            "wiring: gauge",
-                            "not stated; usual for such a locomotive"),
+                        WireValues.usualGauge("wiring.wire"),
                         length));
     links.add(
         new Link(
@@ -353,7 +384,7 @@ public final class CircuitBuilder {
             ohms,
             wire,
             length,
-            ALWAYS));
+            wireClosed(from, to)));
   }
 
   Optional<Fitted> first(Kind kind) {

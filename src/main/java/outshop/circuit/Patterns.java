@@ -259,7 +259,9 @@ final class Patterns {
                     d -> through("wiring.lamps_through", d + ".common", lead, lightWire));
           };
       String out =
-          through("wiring.lamps_through", decoder.get() + ".out-" + number, lead, lightWire);
+          through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
+      boolean commonIsMinus =
+          plan.part(decoder.get()).map(d -> d.said("common").is("minus")).orElse(false);
       Optional<String> resistor = plan.text(at + ".resistor");
       if (resistor.isPresent()) {
         circuit.wire(out, resistor.get() + ".b", lightWire, short_());
@@ -270,8 +272,11 @@ final class Patterns {
             circuit.devices().stream()
                 .anyMatch(d -> d.name().equals(load) && d.sort() == Device.Sort.LED);
         boolean turned = led && anodeAtOutput(at, load);
-        circuit.wire(common, load + (led ? turned ? ".cathode" : ".anode" : ".a"), lightWire, lead);
-        circuit.wire(out, load + (led ? turned ? ".anode" : ".cathode" : ".b"), lightWire, lead);
+        // A lamp's end "a" lies on the plus side, which is the common lead unless that is minus.
+        String atCommon = led ? turned ? ".cathode" : ".anode" : commonIsMinus ? ".b" : ".a";
+        String atOut = led ? turned ? ".anode" : ".cathode" : commonIsMinus ? ".a" : ".b";
+        circuit.wire(common, load + atCommon, lightWire, lead);
+        circuit.wire(out, load + atOut, lightWire, lead);
       }
     }
   }

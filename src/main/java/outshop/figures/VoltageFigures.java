@@ -2,8 +2,10 @@ package outshop.figures;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import outshop.catalogue.Kind;
 import outshop.circuit.Cases;
+import outshop.circuit.Device;
 import outshop.circuit.LoadCase;
 import outshop.circuit.PackValues;
 import outshop.circuit.Places;
@@ -13,79 +15,211 @@ import outshop.units.Unit;
 
 /** Volts at the parts that are fed: the most they ever see, and what is left under load. */
 final class VoltageFigures {
-  private VoltageFigures() {}
+  private final Bench bench;
+  private final PackValues pack;
+  private final NoLoad noLoad;
+  private final List<Object> facts = new ArrayList<>();
+
+  private VoltageFigures(Bench bench, PackValues pack) {
+    this.bench = bench;
+    this.pack = pack;
+    this.noLoad = new NoLoad(bench);
+  }
 
   static List<Object> of(Bench bench) {
-    List<Object> facts = new ArrayList<>();
-    bench.pack().ifPresent(pack -> feeds(bench, pack, facts));
+    return bench.pack().map(pack -> new VoltageFigures(bench, pack).all()).orElse(List.of());
+  }
+
+  private List<Object> all() {
+    bench.plan().parts(Kind.RECEIVER).forEach(r -> facts.add(receiver(r)));
+    bench.plan().parts(Kind.DECODER).forEach(d -> facts.add(decoder(d)));
+    bench.plan().parts(Kind.DECODER).forEach(this::sensorInput);
+    bench.plan().parts(Kind.REGULATOR).forEach(r -> facts.add(regulator(r)));
+    bench.plan().parts(Kind.CAPACITOR).forEach(c -> facts.add(holdUp(c)));
+    facts.addAll(new LampFeeds(bench, noLoad).all());
+    motors();
+    ratings();
+    facts.add(WorkingVoltage.of(Places.of(pack.pack()), noLoad.highest()));
     return facts;
   }
 
-  private static void feeds(Bench bench, PackValues pack, List<Object> facts) {
-    for (Fitted receiver : bench.plan().parts(Kind.RECEIVER)) {
-      facts.add(
-          feed(
-              bench,
-              receiver,
-              pack.fullVolts(),
-              receiver.name() + ".in+",
-              receiver.name() + ".in-"));
-    }
-    for (Fitted decoder : bench.plan().parts(Kind.DECODER)) {
-      facts.add(
-          feed(
-              bench,
-              decoder,
-              decoderFullVolts(bench, pack),
-              decoder.name() + ".in-a",
-              decoder.name() + ".in-b"));
-    }
+  private Feed receiver(Fitted receiver) {
+    String plus = receiver.name() + ".in+";
+    String minus = receiver.name() + ".in-";
+    return feed(receiver, orElse(noLoad.volts(plus), pack.fullVolts()), plus, minus);
   }
 
-  private static Feed feed(Bench bench, Fitted part, Amount fullVolts, String plus, String minus) {
+  private Feed decoder(Fitted decoder) {
+    String plus = decoder.name() + ".in-a";
+    return feed(decoder, decoderFullVolts(decoder), plus, decoder.name() + ".in-b");
+  }
+
+  /**
+   * What a decoder sees at most. Where the plan does not wire it, as if receiver and pack fed it.
+   */
+  private Amount decoderFullVolts(Fitted decoder) {
+    Amount unwired =
+        bench
+            .first(Kind.RECEIVER)
+            .map(receiver -> NoLoad.receiverOutput(receiver, pack.fullVolts()))
+            .orElse(pack.fullVolts());
+    return orElse(noLoad.volts(decoder.name() + ".in-a"), unwired);
+  }
+
+  private static Amount orElse(Amount volts, Amount otherwise) {
+    return volts.isAbsent() ? otherwise : volts;
+  }
+
+  private Feed feed(Fitted part, Amount fullVolts, String plus, String minus) {
+    Amount empty = sustained(part, LoadCase.Charge.EMPTY, plus, minus);
     return new Feed(
         Places.of(part),
         part,
         fullVolts,
-        least(
-            bench,
-            LoadCase.Charge.NOMINAL,
-            plus,
-            minus,
-            LoadCase.Drive.SLIPPING,
-            LoadCase.Drive.CRUISING),
-        least(
-            bench,
-            LoadCase.Charge.EMPTY,
-            plus,
-            minus,
-            LoadCase.Drive.SLIPPING,
-            LoadCase.Drive.CRUISING),
-        least(bench, LoadCase.Charge.EMPTY, plus, minus, LoadCase.Drive.BLOCKED));
+        sustained(part, LoadCase.Charge.NOMINAL, plus, minus),
+        empty,
+        underLoad(part, LoadCase.Charge.EMPTY, plus, minus, LoadCase.Drive.BLOCKED),
+        ChargeCurve.unused(pack, empty, part.amount("input_min_volts")));
   }
 
-  /** What a decoder sees at most: the pack's full volts less the receiver's drop, without load. */
-  static Amount decoderFullVolts(Bench bench, PackValues pack) {
-    return bench
-        .first(Kind.RECEIVER)
-        .map(
-            receiver ->
-                Amount.computed(
-                    "receiver output, pack full, no load",
-                    Unit.VOLTS,
-                    "pack full - receiver drop",
-                    v -> v[0] - v[1],
-                    pack.fullVolts(),
-                    receiver.amount("drop_volts")))
-        .orElse(pack.fullVolts());
+  private Amount sustained(Fitted part, LoadCase.Charge charge, String plus, String minus) {
+    return underLoad(part, charge, plus, minus, LoadCase.Drive.SLIPPING, LoadCase.Drive.CRUISING);
   }
 
-  private static Amount least(
-      Bench bench, LoadCase.Charge charge, String plus, String minus, LoadCase.Drive... drives) {
+  /** The least volts at a part in some cases; missing where the wiring does not feed it at all. */
+  private Amount underLoad(
+      Fitted part, LoadCase.Charge charge, String plus, String minus, LoadCase.Drive... drives) {
+    if (!noLoad.feeds(plus, minus)) {
+      return unfed(part);
+    }
     List<Amount> all = new ArrayList<>();
     for (LoadCase.Drive drive : drives) {
       all.add(bench.cases().volts(new LoadCase(charge, drive), plus, minus));
     }
     return Cases.least(all);
+  }
+
+  private Amount unfed(Fitted part) {
+    return noLoad
+        .patternWanted()
+        .orElseGet(
+            () ->
+                Amount.missing(
+                    part.name(),
+                    "wires that feed it",
+                    "join its input to the pack in the plan's wiring, both poles"));
+  }
+
+  private RegulatorFeed regulator(Fitted regulator) {
+    String plus = regulator.name() + ".in+";
+    String minus = regulator.name() + ".in-";
+    Amount overOutput =
+        Amount.computed(
+            regulator.name() + ": output and drop-out",
+            Unit.VOLTS,
+            "output volts + drop-out volts",
+            v -> v[0] + v[1],
+            regulator.amount("output_volts"),
+            regulator.amount("dropout_volts"));
+    return new RegulatorFeed(
+        Places.of(regulator),
+        regulator,
+        orElse(noLoad.volts(plus), pack.fullVolts()),
+        sustained(regulator, LoadCase.Charge.NOMINAL, plus, minus),
+        sustained(regulator, LoadCase.Charge.EMPTY, plus, minus),
+        Cases.greatest(List.of(regulator.amount("input_min_volts"), overOutput)));
+  }
+
+  private HoldUpFeed holdUp(Fitted capacitor) {
+    Amount unwired = bench.first(Kind.DECODER).map(this::decoderFullVolts).orElse(pack.fullVolts());
+    Amount full = orElse(noLoad.volts(capacitor.name() + ".plus"), unwired);
+    return new HoldUpFeed(Places.of(capacitor), full, capacitor.amount("dc_volts"));
+  }
+
+  private void sensorInput(Fitted decoder) {
+    if (SensorInput.needed(bench.plan(), decoder)) {
+      facts.add(
+          new SensorInput(
+              Places.of(decoder), decoderFullVolts(decoder), decoder.amount("sensor_max_volts")));
+    }
+  }
+
+  private void motors() {
+    Amount limit = speedLimit();
+    for (Device motor : bench.circuit().devices(Device.Sort.MOTOR)) {
+      Optional<Amount> unfed = fed(motor) ? Optional.empty() : noLoad.patternWanted();
+      if (fed(motor) || unfed.isPresent()) {
+        facts.add(
+            new MotorFeed(
+                Places.of(motor),
+                unfed.orElseGet(() -> atFullThrottle(motor, LoadCase.Charge.FULL, limit)),
+                unfed.orElseGet(() -> atFullThrottle(motor, LoadCase.Charge.NOMINAL, limit)),
+                bench.plan().amount("locomotive.motors." + motor.name() + ".rated")));
+      }
+    }
+  }
+
+  private boolean fed(Device motor) {
+    return !noLoad.volts(motor.terminal("plus")).isAbsent()
+        || !noLoad.volts(motor.terminal("minus")).isAbsent();
+  }
+
+  private Amount atFullThrottle(Device motor, LoadCase.Charge charge, Amount limit) {
+    LoadCase cruising = new LoadCase(charge, LoadCase.Drive.CRUISING);
+    return Amount.computed(
+        "volts at " + motor.name() + " at the top speed step, " + charge.words(),
+        Unit.VOLTS,
+        "volts while cruising x speed limit",
+        v -> Math.abs(v[0]) * v[1],
+        bench.cases().volts(cruising, motor.terminal("plus"), motor.terminal("minus")),
+        limit);
+  }
+
+  /** The share of the volts that reaches the motor at the top speed step. */
+  private Amount speedLimit() {
+    return bench
+        .plan()
+        .amount("wishes.speed_limit")
+        .orElse(
+            Amount.assumed(
+                1,
+                1,
+                1,
+                Unit.SHARE,
+                "wishes: speed_limit",
+                "not stated; a drive gives all it has unless it is told otherwise"));
+  }
+
+  private void ratings() {
+    for (Fitted part : bench.plan().parts()) {
+      switch (part.kind()) {
+        case FUSE, SWITCH, CONNECTOR, CABLE ->
+            facts.add(VoltageRating.of(part, volts(part, List.of())));
+        case JACK, PLUG -> facts.add(VoltageRating.of(part, volts(part, charger())));
+        default -> {
+          // Has no contact that must part or hold off a voltage.
+        }
+      }
+    }
+  }
+
+  private List<Amount> charger() {
+    Optional<Fitted> charger = bench.first(Kind.CHARGER);
+    return charger.map(c -> c.amount("charge_volts")).stream().toList();
+  }
+
+  /** The most volts at any terminal of a part; where the plan does not wire it, the pack's. */
+  private Amount volts(Fitted part, List<Amount> besides) {
+    List<Amount> all = new ArrayList<>();
+    bench.circuit().links().stream()
+        .filter(link -> link.part().map(part::equals).orElse(false))
+        .forEach(
+            link -> {
+              all.add(noLoad.volts(link.from()));
+              all.add(noLoad.volts(link.to()));
+            });
+    List<Amount> everywhere = new ArrayList<>(besides);
+    everywhere.add(orElse(NoLoad.greatest(all, part.name()), noLoad.highest()));
+    return Cases.greatest(everywhere);
   }
 }

@@ -25,8 +25,7 @@ final class Source {
   /** The text of bytes that are UTF-8, without a byte order mark; empty if they are not UTF-8. */
   static Optional<Source> decode(String file, byte[] bytes) {
     try {
-      String text =
-          StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+      String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return Optional.of(new Source(file, text.startsWith("\ufeff") ? text.substring(1) : text));
     } catch (CharacterCodingException e) {
       return Optional.empty();
@@ -104,12 +103,10 @@ final class Source {
 
   private static boolean tabIndented(String line) {
     int i = 0;
-    boolean tab = false;
-    while (i < line.length() && (line.charAt(i) == ' ' || line.charAt(i) == '\t')) {
-      tab |= line.charAt(i) == '\t';
+    while (i < line.length() && line.charAt(i) == ' ') {
       i++;
     }
-    return tab && i < line.length() && line.charAt(i) != '#';
+    return i < line.length() && line.charAt(i) == '\t';
   }
 
   private static OptionalInt control(String line) {

@@ -38,6 +38,9 @@ final class SyntaxFault {
       String expected = "no more than " + Tree.DEEPEST + " levels";
       return at(line, 0, "lists and sections are nested too deep", expected);
     }
+    if (what.contains("Malformed Number")) {
+      return backslash(line, 0);
+    }
     return unclear(line, 0, what);
   }
 
@@ -59,6 +62,9 @@ final class SyntaxFault {
     }
     if (problem.contains("cannot start any token")) {
       String sign = Character.toString(source.character(mark.getIndex()));
+      if (sign.equals("\t")) {
+        return at(line, column, "a tab stands where a space belongs", "a space");
+      }
       String what = "a value cannot begin with " + Shown.text(sign);
       return at(line, column, what, "the value in quotation marks");
     }
@@ -70,8 +76,7 @@ final class SyntaxFault {
       return at(line, column, "a list item stands behind a key", "each \"- \" on its own line");
     }
     if (problem.contains("expected '<document start>'")) {
-      return at(
-          line, column, "the line stands further left than the first key", sameIndentation());
+      return at(line, column, "the line stands further left than the first key", sameIndentation());
     }
     if (context.contains("block mapping") || context.contains("block collection")) {
       return blockBroken(context.contains("collection"), problem, line, column);
@@ -79,10 +84,33 @@ final class SyntaxFault {
     if (context.contains("anchor") || context.contains("alias") || context.contains("tag")) {
       return at(line, column, "a value cannot begin with &, * or !", "it in quotation marks");
     }
-    if (context.contains("block node")) {
-      return at(line, column, "a bracket or comma stands where a value belongs", "a value");
+    if (problem.contains("expected the node content")) {
+      return noValue(problem, line, column);
+    }
+    if (context.contains("block scalar")) {
+      String what = "text follows the sign > or |";
+      return at(line, column, what, "the whole value in quotation marks");
+    }
+    if (context.contains("directive")) {
+      return at(line, column, "a line cannot begin with %", "a key, a colon, a space and a value");
+    }
+    if (problem.contains("mapping keys are not allowed")) {
+      return at(line, column, "a value cannot begin with ?", "the value in quotation marks");
     }
     return unclear(line, column, problem);
+  }
+
+  private Problem noValue(String problem, int line, int column) {
+    if (problem.contains("<stream end>")) {
+      return at(line, column, "a bracket is opened and not closed", "its closing bracket");
+    }
+    if (problem.contains("'-'")) {
+      return at(line, column, "a list item stands inside brackets", "items with commas between");
+    }
+    if (problem.contains("':'")) {
+      return at(line, column, "no key before the colon", "a key, a colon, a space and a value");
+    }
+    return at(line, column, "a bracket or comma stands where a value belongs", "a value");
   }
 
   private Problem colonOutOfPlace(int line, int column) {
@@ -90,22 +118,32 @@ final class SyntaxFault {
     if (before.contains(": ")) {
       return at(line, column, "a second colon in one line", "the value in quotation marks");
     }
-    int above = line - 1;
-    while (above > 0 && isEmpty(source.line(above))) {
-      above--;
-    }
+    int above = lineAbove(line);
     String upper = source.line(above);
     if (above > 0 && (COLON_GLUED.matcher(upper).matches() || !upper.contains(":"))) {
       return noColon(above);
     }
     if (above > 0 && indentation(line) > indentation(above)) {
-      return at(
-          line,
-          indentation(line) + 1,
-          "the line is indented further than line " + above + ", which already has a value",
-          sameIndentation());
+      return tooFar(line, above);
     }
     return at(line, column, "a colon cannot stand here", "a key, a colon, a space and a value");
+  }
+
+  private Problem tooFar(int line, int above) {
+    return at(
+        line,
+        indentation(line) + 1,
+        "the line is indented further than line " + above + ", which already has a value",
+        sameIndentation());
+  }
+
+  /** The last line before this one that holds more than a comment; 0 if there is none. */
+  private int lineAbove(int line) {
+    int above = line - 1;
+    while (above > 0 && isEmpty(source.line(above))) {
+      above--;
+    }
+    return above;
   }
 
   private Problem noColon(int line) {
@@ -123,14 +161,18 @@ final class SyntaxFault {
 
   private Problem quotes(Mark start, String problem, int line, int column) {
     if (problem.contains("escape")) {
-      String expected = "single quotation marks, in which a backslash is a plain sign";
-      return at(line, column, "a backslash that means nothing", expected);
+      return backslash(line, column);
     }
     return at(
         start.getLine() + 1,
         start.getColumn() + 1,
         "the quotation mark is not closed",
         "a second one at the end of the value");
+  }
+
+  private Problem backslash(int line, int column) {
+    String expected = "single quotation marks, in which a backslash is a plain sign";
+    return at(line, column, "a backslash that means nothing", expected);
   }
 
   private Problem bracket(int startLine, int startColumn, boolean list, int line, int column) {
@@ -163,7 +205,10 @@ final class SyntaxFault {
     if (rest.startsWith("]") || rest.startsWith("}") || rest.startsWith(",")) {
       return at(line, column, "a bracket or comma stands where a key belongs", "a key");
     }
-    return at(line, column, "the line is indented like no line above it", sameIndentation());
+    int above = lineAbove(line);
+    return above > 0 && indentation(line) > indentation(above)
+        ? tooFar(line, above)
+        : at(line, column, "the line is indented like no line above it", sameIndentation());
   }
 
   private Problem unclear(int line, int column, String parserWords) {

@@ -1,6 +1,7 @@
 package outshop.input;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -33,11 +34,10 @@ final class TreeReader {
       return new Tree.Read(Optional.empty(), List.of(Source.notUtf8(file, bytes)));
     }
     problems.addAll(text().unfit());
-    if (!problems.isEmpty()) {
-      problems.sort(java.util.Comparator.comparingInt(p -> p.place().line()));
-      return new Tree.Read(Optional.empty(), problems);
-    }
-    Optional<Tree.Node> root = parsed();
+    Optional<Tree.Node> root = problems.isEmpty() ? parsed() : Optional.empty();
+    problems.sort(
+        Comparator.comparingInt((Problem p) -> p.place().line())
+            .thenComparingInt(p -> p.place().column()));
     return new Tree.Read(root, problems);
   }
 
@@ -134,11 +134,13 @@ final class TreeReader {
 
   /** Anchors, aliases and tags: what stands at the token's own place begins with their sign. */
   private void refuseYamlTricks(JsonParser parser) {
-    switch (text().character(parser.currentTokenLocation().getCharOffset())) {
-      case '&' -> refuseOnce(parser, "an anchor (&) is not read here", "the value alone");
-      case '*' -> refuseOnce(parser, "an alias (*) is not read here", "the value, written out");
-      case '!' -> refuseOnce(parser, "a tag (!) is not read here", "the value alone");
-      default -> {}
+    int sign = text().character(parser.currentTokenLocation().getCharOffset());
+    if (((YAMLParser) parser).isCurrentAlias()) {
+      refuseOnce(parser, "an alias (*) is not read here", "the value, written out");
+    } else if (sign == '&') {
+      refuseOnce(parser, "an anchor (&) is not read here", "the value alone");
+    } else if (sign == '!') {
+      refuseOnce(parser, "a tag (!) is not read here", "the value alone");
     }
   }
 

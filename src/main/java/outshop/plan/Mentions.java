@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import outshop.catalogue.Kind;
@@ -74,14 +75,16 @@ final class Mentions {
           path,
           entry.key(),
           "the name is taken",
-          "another name than that of the %s on line %d".formatted(noun(first.sort()), first.line()));
+          "another name than that of the %s on line %d"
+              .formatted(noun(first.sort()), first.line()));
     }
   }
 
   /** Says which part a name stands for, once it is read. */
   void part(String name, Part part) {
     things.computeIfPresent(
-        name, (n, t) -> t.sort() == Sort.PART ? new Thing(t.sort(), Optional.of(part), t.line()) : t);
+        name,
+        (n, t) -> t.sort() == Sort.PART ? new Thing(t.sort(), Optional.of(part), t.line()) : t);
   }
 
   /** Says of which kind a lamp is. */
@@ -129,7 +132,7 @@ final class Mentions {
       case RESISTOR -> thing.is(k -> k == Kind.RESISTOR);
       case DECODER -> thing.is(k -> k == Kind.DECODER);
       case LINK -> thing.is(LINKS::contains);
-      case NOTHING, TERMINAL, TERMINAL_OR_COMMON -> true;
+      case NOTHING, OWN, TERMINAL, TERMINAL_OR_COMMON -> true;
     };
   }
 
@@ -138,7 +141,7 @@ final class Mentions {
       return refers.words() + ", but the plan has none";
     }
     String hint = Nearest.hint(name, fitting);
-    return "the name of " + refers.words() + (hint.isEmpty() ? ": " + Words.either(fitting) : hint);
+    return "the name of " + refers.words() + (hint.isEmpty() ? ": " + Words.some(fitting) : hint);
   }
 
   private void terminal(Mention mention, Refers refers) {
@@ -179,8 +182,7 @@ final class Mentions {
     }
     List<String> known = thing == null ? Terminals.ofOldSpeaker() : terminals(owner, thing);
     boolean open = thing != null && thing.part().isPresent();
-    if (known.contains(terminal)
-        || (open && Terminals.mayHave(thing.part().get(), terminal))) {
+    if (known.contains(terminal) || (open && Terminals.mayHave(thing.part().get(), terminal))) {
       return;
     }
     if (known.isEmpty()) {
@@ -189,7 +191,7 @@ final class Mentions {
       return;
     }
     String what = terminal.isEmpty() ? "the terminal is missing" : "it has no such terminal";
-    error(mention, what, Words.either(known.stream().map(t -> owner + "." + t).toList()));
+    error(mention, what, Words.some(known.stream().map(t -> owner + "." + t).toList()));
   }
 
   private List<String> terminals(String name, Thing thing) {
@@ -206,8 +208,8 @@ final class Mentions {
     problems.error(mention.text(), mention.path(), mention.text().text(), what, expected);
   }
 
-  private TreeSet<String> owners() {
-    TreeSet<String> owners = new TreeSet<>();
+  private Set<String> owners() {
+    Set<String> owners = new TreeSet<>();
     things.forEach(
         (name, thing) -> {
           boolean wired = thing.sort() != Sort.BAY && thing.is(Terminals::hasAny);
@@ -223,7 +225,7 @@ final class Mentions {
   }
 
   private static String form() {
-    return "NAME.TERMINAL, " + Words.either(Terminals.PLAIN) + ", or splice.NAME";
+    return "NAME.TERMINAL, splice.NAME, " + Words.either(Terminals.PLAIN);
   }
 
   private static String said(String name) {

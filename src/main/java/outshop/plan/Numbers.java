@@ -1,8 +1,11 @@
 package outshop.plan;
 
+import java.util.EnumSet;
 import java.util.OptionalDouble;
+import java.util.Set;
 import outshop.catalogue.Column;
 import outshop.input.Problem;
+import outshop.input.Shown;
 import outshop.input.Tree;
 import outshop.units.Exact;
 import outshop.units.QuantityReader;
@@ -11,6 +14,20 @@ import outshop.units.Unit;
 /** Reads the numbers of a plan and weighs whether they can be meant. */
 final class Numbers {
   private static final String NONE = "none";
+
+  /** Units whose prefix is easily mistaken by a thousand. */
+  private static final Set<Unit> PREFIXED =
+      EnumSet.of(
+          Unit.VOLTS,
+          Unit.AMPS,
+          Unit.OHMS,
+          Unit.WATTS,
+          Unit.AMPERE_HOURS,
+          Unit.METRES,
+          Unit.KILOGRAMS,
+          Unit.SECONDS,
+          Unit.HERTZ,
+          Unit.FARADS);
 
   private final Problems problems;
 
@@ -49,7 +66,9 @@ final class Numbers {
     return read(new Demand(Written.like(key), key.low(), key.high(), orNone), path, text);
   }
 
-  /** The number in a column, held in its unit; {@link Double#NaN} for none; empty after an error. */
+  /**
+   * The number in a column, held in its unit; {@link Double#NaN} for none; empty after an error.
+   */
   OptionalDouble read(Column column, String path, Tree.Text text) {
     double scale = column.scale();
     boolean orNone = column.type() == Column.Type.NUMBER_OR_NONE;
@@ -64,14 +83,20 @@ final class Numbers {
       if (demand.orNone()) {
         return OptionalDouble.of(Double.NaN);
       }
-      problems.error(text, path, NONE, "\"none\" is no answer here", demand.written().example());
+      String expected = "a value, such as " + demand.written().example();
+      problems.error(text, path, NONE, "\"none\" is no answer here", expected);
       return OptionalDouble.empty();
     }
-    QuantityReader.Result result = QuantityReader.read(text.text(), demand.written().unit());
+    QuantityReader.Result result =
+        QuantityReader.read(Shown.text(text.text()), demand.written().unit());
     if (result instanceof QuantityReader.Unreadable unreadable) {
       String expected = withOwnExample(unreadable.expected(), demand.written());
       problems.error(
-          text, path, text.text(), "not the right form", demand.orNone() ? orNone(expected) : expected);
+          text,
+          path,
+          text.text(),
+          "not the right form",
+          demand.orNone() ? orNone(expected) : expected);
       return OptionalDouble.empty();
     }
     return weighed(demand, path, text, ((QuantityReader.Read) result).value());
@@ -98,23 +123,30 @@ final class Numbers {
   }
 
   private Problem unlikely(Demand demand, String path, Tree.Text text, double value) {
-    String slip = "";
-    for (double factor : new double[] {1e-3, 1e3}) {
-      double meant = value * factor;
-      if (!Exact.below(meant, demand.low()) && !Exact.above(meant, demand.high())) {
-        slip = " (perhaps " + demand.written().text(meant) + " is meant)";
-      }
-    }
     return new Problem(
         Problem.Severity.UNLIKELY,
         problems.place(text, path),
         text.text(),
         "an unlikely value",
-        demand.range() + slip);
+        demand.range() + slip(demand, value));
+  }
+
+  /** The value with its unit's prefix mended, where that would be plausible. */
+  private static String slip(Demand demand, double value) {
+    if (PREFIXED.contains(demand.written().unit())) {
+      for (double factor : new double[] {1e-3, 1e3}) {
+        double meant = value * factor;
+        if (!Exact.below(meant, demand.low()) && !Exact.above(meant, demand.high())) {
+          return " (perhaps " + demand.written().text(meant) + " is meant)";
+        }
+      }
+    }
+    return "";
   }
 
   private static String withOwnExample(String expected, Written written) {
-    return expected.replace("\"" + written.unit().example() + "\"", "\"" + written.example() + "\"");
+    return expected.replace(
+        "\"" + written.unit().example() + "\"", "\"" + written.example() + "\"");
   }
 
   private static String orNone(String expected) {

@@ -52,7 +52,10 @@ final class PartReader {
 
   /** What is being put together of one part: what stands in the map, over what was there before. */
   private record Draft(
-      Kind kind, Map<String, Double> numbers, Map<String, String> words, Map<String, String> notes) {
+      Kind kind,
+      Map<String, Double> numbers,
+      Map<String, String> words,
+      Map<String, String> notes) {
     static Draft of(Kind kind) {
       return new Draft(kind, new LinkedHashMap<>(), new LinkedHashMap<>(), Map.of());
     }
@@ -196,16 +199,16 @@ final class PartReader {
       return false;
     }
     Column column = found.get();
+    if (entry.value() instanceof Tree.Text text && text.isBlank()) {
+      problems.note(text, path, Values.BLANK, "a value, or the key left out");
+      return false;
+    }
     if (column.type() == Column.Type.WORDS) {
       return words(column, draft, path, entry);
     }
     if (!(entry.value() instanceof Tree.Text text)) {
       String form = "one value, such as " + example(column);
       problems.error(entry.value(), path, "", "a list or section stands here", form);
-      return false;
-    }
-    if (text.isBlank()) {
-      problems.note(text, path, Values.BLANK, "a value, or the key left out");
       return false;
     }
     return value(column, draft, path, text);
@@ -217,9 +220,10 @@ final class PartReader {
       number.ifPresent(n -> draft.numbers().put(column.name(), n));
       return number.isPresent();
     }
-    boolean good = column.type() == Column.Type.WORD
-        ? values.word(column.words(), path, text)
-        : !text.text().isBlank();
+    boolean good =
+        column.type() == Column.Type.WORD
+            ? values.word(column.words(), path, text)
+            : !text.text().isBlank();
     if (good) {
       draft.words().put(column.name(), text.text().strip());
     } else if (column.type() == Column.Type.TEXT) {
@@ -229,21 +233,8 @@ final class PartReader {
   }
 
   private boolean words(Column column, Draft draft, String path, Tree.Entry entry) {
-    List<Tree.Text> items = new ArrayList<>();
-    if (entry.value() instanceof Tree.Rows rows) {
-      for (Tree.Node item : rows.items()) {
-        if (item instanceof Tree.Text text) {
-          items.add(text);
-        } else {
-          problems.error(item, path, "", "this list item is no word", column.example());
-        }
-      }
-    } else if (entry.value() instanceof Tree.Text text) {
-      for (String word : text.text().strip().split("\\s+")) {
-        items.add(new Tree.Text(word, text.quoted(), text.line(), text.column()));
-      }
-    }
-    items.removeIf(Tree.Text::isBlank);
+    List<Tree.Text> items = wordItems(column, path, entry.value());
+    items.removeIf(item -> item.text().isBlank());
     if (items.isEmpty()) {
       String form = "words, such as " + column.example();
       problems.error(entry.value(), path, "", "no words stand here", form);
@@ -257,6 +248,25 @@ final class PartReader {
     }
     draft.words().put(column.name(), String.join(" ", good));
     return good.size() == items.size();
+  }
+
+  /** The words of a list, or of one text with spaces between them. */
+  private List<Tree.Text> wordItems(Column column, String path, Tree.Node value) {
+    List<Tree.Text> items = new ArrayList<>();
+    if (value instanceof Tree.Rows rows) {
+      for (Tree.Node item : rows.items()) {
+        if (item instanceof Tree.Text text) {
+          items.add(text);
+        } else {
+          problems.error(item, path, "", "this list item is no word", column.example());
+        }
+      }
+    } else if (value instanceof Tree.Text text) {
+      for (String word : text.text().strip().split("\\s+")) {
+        items.add(new Tree.Text(word, text.quoted(), text.line(), text.column()));
+      }
+    }
+    return items;
   }
 
   private boolean wordFits(Column column, String path, Tree.Text item) {
@@ -279,7 +289,8 @@ final class PartReader {
         .forEach(valid::add);
     String hint = Nearest.hint(entry.key(), valid);
     String expected = "a column of the %s table".formatted(kind.word());
-    problems.error(entry, path, entry.key(), "a %s has no such key".formatted(kind.word()), expected + hint);
+    problems.error(
+        entry, path, entry.key(), "a %s has no such key".formatted(kind.word()), expected + hint);
   }
 
   private static String example(Column column) {

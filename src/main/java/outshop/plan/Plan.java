@@ -156,6 +156,11 @@ public final class Plan {
     return at == null ? Place.whole(file) : at.place();
   }
 
+  /** This plan with other parts and materials in place of its own. */
+  public Plan withParts(Collection<Fitted> others) {
+    return new Plan(file, stated, others, wires, accepted);
+  }
+
   /** Every fitted part, in the order of the power path, then of name. */
   public Collection<Fitted> parts() {
     return Collections.unmodifiableCollection(parts.values());

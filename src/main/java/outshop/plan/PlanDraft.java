@@ -108,8 +108,7 @@ final class PlanDraft {
       return Amount.missing(path, "length", Keys.require(WIRES + ".length").how());
     }
     String label = path + ": length";
-    return Amount.known(
-        length.get().value(), Unit.METRES, Origin.PLAN, label, Origin.PLAN.words());
+    return Amount.known(length.get().value(), Unit.METRES, Origin.PLAN, label, Origin.PLAN.words());
   }
 
   private List<Accepted> accepted() {

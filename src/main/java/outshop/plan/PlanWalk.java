@@ -9,6 +9,7 @@ import outshop.catalogue.Part;
 import outshop.input.Nearest;
 import outshop.input.Place;
 import outshop.input.Problem;
+import outshop.input.Shown;
 import outshop.input.Tree;
 import outshop.plan.Plan.Stated;
 
@@ -43,7 +44,8 @@ final class PlanWalk {
       }
       mentions.check();
     } else {
-      problems.error(root, "", "", "this is no plan", "lines of the form \"key: value\"");
+      String found = root instanceof Tree.Text text ? text.text() : "";
+      problems.error(root, "", found, "this is no plan", "lines of the form \"key: value\"");
     }
     return draft.plan(problems.file());
   }
@@ -84,7 +86,12 @@ final class PlanWalk {
   private void own(KeyTree section, String path, String below, Tree.Entry entry) {
     Optional<String> fault = OwnName.fault(entry.key());
     if (fault.isPresent()) {
-      problems.error(entry, path, entry.key(), fault.get(), OwnName.FORM_WORDS);
+      problems.error(entry, path, entry.key(), fault.get(), OwnName.wanted(entry.key()));
+      return;
+    }
+    if (path.equals("outputs") && !entry.key().matches("out-[1-9][0-9]?")) {
+      String wanted = "the output's terminal at the decoder: out-1, out-2 and so on";
+      problems.error(entry, path, entry.key(), "no output has this name", wanted);
       return;
     }
     Mentions.sort(section.path()).ifPresent(s -> mentions.name(s, below, entry));
@@ -115,11 +122,23 @@ final class PlanWalk {
   private void subsection(KeyTree at, String path, Tree.Entry entry) {
     if (entry.value() instanceof Tree.Fields fields) {
       section(at, path, fields);
-    } else if (!(entry.value() instanceof Tree.Text text && text.isBlank())) {
-      boolean single = entry.value() instanceof Tree.Text;
-      String found = entry.value() instanceof Tree.Text text ? text.text() : "";
-      String what = single ? "a single value stands here" : "a list stands here";
-      problems.error(entry.value(), path, found, what, "a section with " + keysOf(at));
+    } else if (entry.value() instanceof Tree.Text text) {
+      noSection(at, path, text);
+    } else {
+      String expected = "a section with " + keysOf(at);
+      problems.error(entry.value(), path, "", "a list stands here", expected);
+    }
+  }
+
+  private void noSection(KeyTree at, String path, Tree.Text text) {
+    int colon = text.text().indexOf(':');
+    if (colon > 0) {
+      String mended = Shown.text(text.text().replaceFirst(":", ": "));
+      String what = "no space after the colon";
+      problems.error(text, path, text.text(), what, "\"" + mended + "\"");
+    } else if (!text.isBlank()) {
+      String expected = "a section with " + keysOf(at);
+      problems.error(text, path, text.text(), "a single value stands here", expected);
     }
   }
 

@@ -4,8 +4,10 @@ import java.util.Map;
 
 /** What the names at a key refer to. */
 enum Refers {
-  /** Nothing: new names of the user's own, or fixed words. */
+  /** Nothing that a plan could settle: fixed words, or a station of the report. */
   NOTHING("a name"),
+  /** Nothing: new names of the user's own. */
+  OWN("a name of your own"),
   BAY("a bay under locomotive.bays"),
   SMOKE("a smoke heater"),
   LOAD("a lamp, bulb, LED or smoke heater"),
@@ -18,7 +20,8 @@ enum Refers {
 
   private static final Map<String, Refers> BY_PATH =
       Map.ofEntries(
-          Map.entry("vehicles", NOTHING),
+          Map.entry("vehicles", OWN),
+          Map.entry("accepted.where", NOTHING),
           Map.entry("locomotive.frame.joined_to", TERMINAL),
           Map.entry("locomotive.bays.*.beside", SMOKE),
           Map.entry("locomotive.motors.*.joined_to", TERMINAL),

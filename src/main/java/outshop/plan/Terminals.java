@@ -134,8 +134,7 @@ public final class Terminals {
   }
 
   private static List<String> ofDecoder(int outputs) {
-    List<String> terminals =
-        new ArrayList<>(List.of("in-a", "in-b", "motor+", "motor-", "common"));
+    List<String> terminals = new ArrayList<>(List.of("in-a", "in-b", "motor+", "motor-", "common"));
     for (int output = 1; output <= outputs; output++) {
       terminals.add("out-" + output);
     }

@@ -71,7 +71,13 @@ final class Values {
       problems.error(text, path, "", "the text is empty", "words, such as " + key.example());
       return Optional.empty();
     }
-    return stated(path, entry, List.of(text.text().strip()));
+    String folded = text.text().strip().replaceAll("\\s+", " ");
+    if (folded.chars().anyMatch(Character::isISOControl)) {
+      problems.error(
+          text, path, folded, "a control character stands in the text", "signs to be seen");
+      return Optional.empty();
+    }
+    return stated(path, entry, List.of(folded));
   }
 
   private Optional<Stated> number(Key key, String path, Tree.Entry entry, Tree.Text text) {
@@ -86,7 +92,9 @@ final class Values {
       problems.error(text, path, "", "the name is empty", "a name, such as " + key.example());
       return Optional.empty();
     }
-    mentions.add(key, path, text);
+    if (Refers.of(key) != Refers.NOTHING) {
+      mentions.add(key, path, text);
+    }
     return one(path, entry, text);
   }
 
@@ -132,9 +140,9 @@ final class Values {
       words.add(NONE);
       return word(words, path, item);
     }
-    if (Refers.of(key) == Refers.NOTHING) {
+    if (Refers.of(key) == Refers.OWN) {
       Optional<String> fault = OwnName.fault(item.text());
-      fault.ifPresent(f -> problems.error(item, path, item.text(), f, OwnName.FORM_WORDS));
+      fault.ifPresent(f -> problems.error(item, path, item.text(), f, OwnName.wanted(item.text())));
       return fault.isEmpty();
     }
     mentions.add(key, path, item);
@@ -142,6 +150,8 @@ final class Values {
   }
 
   private static String listForm(Key key) {
-    return "a list of names, such as " + key.example() + (key.example().contains(NONE) ? "" : ", or [none]");
+    return "a list of names, such as "
+        + key.example()
+        + (key.example().contains(NONE) ? "" : ", or [none]");
   }
 }

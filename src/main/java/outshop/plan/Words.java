@@ -5,7 +5,17 @@ import java.util.List;
 
 /** Puts lists of words into sentences. */
 final class Words {
+  private static final int MOST = 8;
+
   private Words() {}
+
+  /** {@code a, b or c}; of a long list only its beginning and how many more there are. */
+  static String some(Collection<String> words) {
+    List<String> list = List.copyOf(words);
+    return list.size() <= MOST
+        ? either(list)
+        : "%s (and %d more)".formatted(either(list.subList(0, MOST)), list.size() - MOST);
+  }
 
   /** {@code a, b or c}. */
   static String either(Collection<String> words) {

@@ -51,6 +51,11 @@ public interface Desk {
     /** Reports a situation that the page describes. */
     void found(String situation);
 
+    /**
+     * Reports what the figures found: a situation of the page, {@code fine}, or {@code unknown} with what is missing.
+     */
+    void settle(String situation, List<Want> wants);
+
     /** Reports that nothing is wrong. */
     void fine();
 

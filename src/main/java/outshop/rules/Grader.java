@@ -204,6 +204,15 @@ final class Grader implements Desk {
     }
 
     @Override
+    public void settle(String situation, List<Want> wants) {
+      switch (situation) {
+        case "fine" -> fine();
+        case "unknown" -> cannotTell(wants);
+        default -> found(situation);
+      }
+    }
+
+    @Override
     public void fine() {
       add(
           Outcome.FINE,

@@ -13,11 +13,11 @@ import java.util.regex.Pattern;
  * ohm}.
  */
 public final class QuantityReader {
+  /** Digits are limited so that every number that matches can be held. */
   private static final Pattern FORM =
-      Pattern.compile("([+-]?[0-9]+(?:\\.[0-9]+)?(?:[eE][+-]?[0-9]{1,3})?|[+-]?\\.[0-9]+)\\s*(.*)");
-
-  /** No quantity is longer; a longer text is not even looked at. */
-  private static final int LONGEST = 60;
+      Pattern.compile(
+          "([+-]?[0-9]{1,30}(?:\\.[0-9]{1,30})?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?|[+-]?\\.[0-9]{1,30})"
+              + "\\s*(.*)");
 
   private QuantityReader() {}
 
@@ -42,10 +42,9 @@ public final class QuantityReader {
    *     may be written
    */
   public static Result read(String text, Unit unit) {
-    String expected = "a value in " + unitWords(unit) + ", such as \"" + unit.example() + "\"";
-    if (text.length() > LONGEST) {
-      return new Unreadable(expected);
-    }
+    boolean plain = unit == Unit.COUNT || unit == Unit.MONEY;
+    String form = plain ? "a plain number" : "a value in " + unitWords(unit);
+    String expected = form + ", such as \"" + unit.example() + "\"";
     Matcher matcher = FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').trim());
     if (!matcher.matches()) {
       return new Unreadable(commaHint(text, expected));
@@ -55,10 +54,8 @@ public final class QuantityReader {
       return new Unreadable(expected);
     }
     String written = matcher.group(2).trim();
-    if (unit == Unit.COUNT || unit == Unit.MONEY) {
-      return written.isEmpty()
-          ? new Read(value, unit)
-          : new Unreadable("a plain number, such as \"" + unit.example() + "\"");
+    if (plain) {
+      return written.isEmpty() ? new Read(value, unit) : new Unreadable(expected);
     }
     if (written.isEmpty()) {
       return new Unreadable(expected + " (the unit is missing)");
@@ -125,6 +122,6 @@ public final class QuantityReader {
   }
 
   private static String unitWords(Unit unit) {
-    return unit.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    return unit == Unit.SHARE ? "percent" : unit.name().toLowerCase(Locale.ROOT).replace('_', ' ');
   }
 }

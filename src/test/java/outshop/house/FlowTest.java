@@ -45,8 +45,8 @@ final class FlowTest {
         .whereLayer("findings").mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
         .whereLayer("figures").mayOnlyBeAccessedByLayers("rules", "cli")
         .whereLayer("circuit").mayOnlyBeAccessedByLayers("figures", "findings", "rules", "report", "render", "cli", "ranking")
-        .whereLayer("plan").mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli")
-        .whereLayer("catalogue").mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli")
+        .whereLayer("plan").mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .whereLayer("catalogue").mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
         .check(CLASSES);
   }
 

@@ -42,6 +42,11 @@ final class Branches {
   /** The highest voltage a source or regulator holds up. */
   double highestEmf;
 
+  /**
+   * The share of every source's emf and every supply's current that is at work; 1 but on the way.
+   */
+  double drive = 1;
+
   private final int[] kind;
 
   /** Siemens, amps or watts; of a regulator's input the efficiency. */
@@ -87,10 +92,14 @@ final class Branches {
     return kind[branch] == REGULATOR_OUT;
   }
 
-  /** Ohms while it conducts well; endless for a load, which may draw the same at any voltage. */
+  /**
+   * Ohms at the currents last worked out, or while it conducts well if there are none yet; endless
+   * for a load, which may draw the same at any voltage.
+   */
   double ohms(int branch) {
     return switch (kind[branch]) {
-      case LINEAR, DROP, REGULATOR_OUT -> 1 / size[branch];
+      case LINEAR -> 1 / size[branch];
+      case DROP, REGULATOR_OUT -> 1 / (slope[branch] > 0 ? slope[branch] : size[branch]);
       default -> Double.POSITIVE_INFINITY;
     };
   }
@@ -157,8 +166,8 @@ final class Branches {
     for (int k = 0; k < count; k++) {
       double v = volts[k];
       switch (kind[k]) {
-        case LINEAR -> set(k, v * size[k], size[k]);
-        case SUPPLY -> set(k, -size[k], 0);
+        case LINEAR -> set(k, (v + (1 - drive) * offset[k]) * size[k], size[k]);
+        case SUPPLY -> set(k, -drive * size[k], 0);
         case DROP -> drop(k, v);
         case SINK -> sink(k, v);
         case POWER_SINK -> powerSink(k, v);
@@ -216,46 +225,60 @@ final class Branches {
   private void sink(int k, double v) {
     if (v >= bend[k]) {
       set(k, size[k], 0);
-    } else if (v > 0) {
+    } else if (v >= 0) {
       set(k, size[k] * (v / bend[k]), size[k] / bend[k]);
     } else {
-      set(k, 0, 0);
+      leak(k, v);
     }
   }
 
   private void powerSink(int k, double v) {
     if (v >= bend[k]) {
       set(k, size[k] / v, -size[k] / (v * v));
-    } else if (v > 0) {
+    } else if (v >= 0) {
       double perVolt = size[k] / (bend[k] * bend[k]);
       set(k, perVolt * v, perVolt);
     } else {
-      set(k, 0, 0);
+      leak(k, v);
     }
+  }
+
+  private void leak(int k, double v) {
+    set(k, v * Element.Drop.LEAK, Element.Drop.LEAK);
   }
 
   /** A regulator: {@code out} and {@code in} are its branches. */
   private void regulate(int out, int in, double outAbove, double inVolts) {
     boolean starved = inVolts < bend[out];
+    boolean follows = starved && inVolts >= 0;
     double held = starved ? Math.max(0, inVolts) : bend[out];
     double room = (held - bend[out]) - outAbove;
     double siemens = room > 0 ? size[out] : Element.Drop.LEAK;
     double given = room * siemens;
-    double heldPerInVolt = starved && inVolts > 0 ? 1 : 0;
     set(out, -given, siemens);
-    cross[out] = -siemens * heldPerInVolt;
-    if (in == NONE) {
+    cross[out] = follows ? -siemens : 0;
+    if (in != NONE) {
+      draw(in, inVolts, given, siemens, follows);
+    }
+  }
+
+  /** What the input of a regulator draws for what its output gives. */
+  private void draw(int in, double inVolts, double given, double siemens, boolean follows) {
+    double share = share(in, inVolts);
+    double drawn = given * share;
+    double leaking = inVolts * Element.Drop.LEAK;
+    if (drawn <= Math.max(0, leaking)) {
+      leak(in, inVolts);
       return;
     }
-    if (given > 0) {
-      double share = share(in, inVolts);
-      boolean falling = size[in] > 0 && !starved;
-      double sharePerVolt = falling ? -share / inVolts : 0;
-      set(in, given * share, given * sharePerVolt + share * siemens * heldPerInVolt);
-      cross[in] = -share * siemens;
+    if (inVolts < 0) {
+      set(in, drawn + leaking, Element.Drop.LEAK);
     } else {
-      set(in, 0, 0);
+      boolean falling = size[in] > 0 && inVolts > bend[in];
+      double rising = follows ? share * siemens : 0;
+      set(in, drawn, falling ? rising - drawn / inVolts : rising);
     }
+    cross[in] = -share * siemens;
   }
 
   /** Input amps for one output amp. */

@@ -40,7 +40,8 @@ public sealed interface Element {
   /**
    * A load that draws a measured current. Below {@link #KNEE_VOLTS} the current falls in proportion
    * to the voltage, so that a supply that collapses is found as collapsed, not as a negative
-   * voltage: {@code amps x min(1, V / KNEE_VOLTS)}, and nothing at a reversed voltage.
+   * voltage: {@code amps x min(1, V / KNEE_VOLTS)}. At a reversed voltage it only leaks ({@code V x
+   * Drop.LEAK}), so that loads in series still share the voltage out.
    */
   record Sink(String name, int a, int b, double amps) implements Element {
     public static final double KNEE_VOLTS = 1.0;
@@ -49,7 +50,7 @@ public sealed interface Element {
   /**
    * A load that draws a constant power: {@code watts / V}. Below {@code kneeVolts} its current
    * falls in proportion to the voltage, {@code watts x V / kneeVolts^2}, which meets the other at
-   * the knee; nothing at a reversed voltage.
+   * the knee. At a reversed voltage it only leaks, as a {@link Sink} does.
    */
   record PowerSink(String name, int a, int b, double watts, double kneeVolts) implements Element {}
 
@@ -69,8 +70,8 @@ public sealed interface Element {
    * <p>It only steps down: with {@code outVolts} or less at the input it holds the input volts
    * instead, and a switching one then draws {@code output amps / efficiency}; with a reversed input
    * it holds nothing. It gives no current backwards: where something else lifts the output above
-   * what it holds, {@link Drop#LEAK} alone flows back and the input draws nothing. All of this
-   * joins without a step.
+   * what it holds, only leakage flows back, and the input only leaks too ({@code input volts x
+   * Drop.LEAK}, where that is more than it draws). All of this joins without a step.
    */
   record Regulator(
       String name,

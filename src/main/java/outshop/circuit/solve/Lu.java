@@ -6,11 +6,11 @@ final class Lu {
   private static final double NOTHING_LEFT = 1e-14;
 
   private final int size;
-  private final double[] rowScale;
+  private final double[] perRow;
 
   Lu(int size) {
     this.size = size;
-    this.rowScale = new double[size];
+    this.perRow = new double[size];
   }
 
   /**
@@ -28,11 +28,11 @@ final class Lu {
       if (!(largest > 0 && largest < Double.POSITIVE_INFINITY)) {
         return false;
       }
-      rowScale[row] = largest;
+      perRow[row] = 1 / largest;
     }
     for (int column = 0; column < size; column++) {
       int pivot = pivotRow(matrix, column);
-      if (!(Math.abs(matrix[pivot * size + column]) > NOTHING_LEFT * rowScale[pivot])) {
+      if (!(Math.abs(matrix[pivot * size + column]) * perRow[pivot] > NOTHING_LEFT)) {
         return false;
       }
       if (pivot != column) {
@@ -51,7 +51,7 @@ final class Lu {
     int best = column;
     double bestShare = -1;
     for (int row = column; row < size; row++) {
-      double share = Math.abs(matrix[row * size + column]) / rowScale[row];
+      double share = Math.abs(matrix[row * size + column]) * perRow[row];
       if (share > bestShare) {
         bestShare = share;
         best = row;
@@ -69,17 +69,17 @@ final class Lu {
     double kept = right[one];
     right[one] = right[other];
     right[other] = kept;
-    kept = rowScale[one];
-    rowScale[one] = rowScale[other];
-    rowScale[other] = kept;
+    kept = perRow[one];
+    perRow[one] = perRow[other];
+    perRow[other] = kept;
   }
 
   private void eliminateBelow(double[] matrix, double[] right, int column) {
     int pivotRow = column * size;
-    double pivot = matrix[pivotRow + column];
+    double perPivot = 1 / matrix[pivotRow + column];
     for (int row = column + 1; row < size; row++) {
       int at = row * size;
-      double factor = matrix[at + column] / pivot;
+      double factor = matrix[at + column] * perPivot;
       if (factor != 0) {
         for (int other = column + 1; other < size; other++) {
           matrix[at + other] -= factor * matrix[pivotRow + other];

@@ -11,15 +11,20 @@ import java.util.Set;
  * are Kirchhoff's current law for the two parts into which each tree branch divides its island.
  */
 final class Newton {
-  /** Currents this much below the largest of the network need not balance to their own size. */
-  static final double SMALL_SHARE = 1e-3;
-
-  /** As good as rounding allows: no further round. */
+  /** As good as rounding allows: no further step. */
   private static final double EXACT = 1e-13;
 
-  private static final int MOST_STEPS = 60;
-  private static final int MOST_SETTLING_STEPS = 600;
+  /** Volts are rounded by this share of the largest volts in the sum that makes them up. */
+  private static final double ROUNDING = 1e-15;
+
+  /** A current this much below the largest one need not balance to its own size, but to this. */
+  private static final double SMALL_SHARE = 1e-3;
+
+  private static final double SMALL_AMPS = 1e-9;
+
+  private static final int MOST_STEPS = 40;
   private static final int MOST_HALVINGS = 50;
+  private static final double SMALLEST_RAISE = 1e-5;
 
   private final Network network;
   private final Branches branches;
@@ -27,21 +32,27 @@ final class Newton {
   private final int n;
   private final Lu lu;
 
+  /** Volts of each branch above its offset when those of the tree are at theirs. */
   private final double[] constant;
+
+  /** The part of the equations that does not change. */
   private final double[] fixed;
+
   private final double[] matrix;
   private final double[] residual;
-  private final double[] step;
   private final double[] sizes;
+  private final double[] step;
   private double[] unknowns;
   private double[] trial;
   private final double[] above;
+  private final double[] roundedVolts;
 
   /** The largest imbalance, as a share of the currents it is an imbalance of. */
   private double imbalance;
 
   private int worst;
   private int rounds;
+  private List<String> unbounded = List.of();
 
   Newton(Network network, Branches branches, Tree tree) {
     this.network = network;
@@ -52,13 +63,13 @@ final class Newton {
     fixed = new double[n * n];
     matrix = new double[n * n];
     residual = new double[n];
-    step = new double[n];
     sizes = new double[n];
+    step = new double[n];
     unknowns = new double[n];
     trial = new double[n];
-    above = new double[branches.count];
     constant = new double[branches.count];
-    layConstants();
+    above = new double[branches.count];
+    roundedVolts = new double[branches.count];
   }
 
   /** How many sets of linear equations it took. */
@@ -75,39 +86,39 @@ final class Newton {
     return volts;
   }
 
-  /** Leaves the branches with the currents of the solution. */
-  void run() throws NoSolution {
-    boolean opened = open();
-    measure(unknowns);
-    if (!(opened && descend())) {
-      settle();
+  /**
+   * Leaves the branches with the currents of the solution.
+   *
+   * @return false if there is none good enough
+   */
+  boolean run() {
+    if (!(open() && descend())) {
+      raise();
     }
-    requireBound();
-    if (!(imbalance <= Solver.BALANCED_WITHIN)) {
-      throw new NoSolution("the loads do not settle", across(worst));
-    }
+    return imbalance <= Solver.BALANCED_WITHIN && balancesAtNets() && !beyondBound();
   }
 
-  private void layConstants() {
+  /** What to throw after a run that ended without a solution. */
+  NoSolution failure() {
+    if (!unbounded.isEmpty()) {
+      return new NoSolution("nothing takes up the current, the voltage has no bound", unbounded);
+    }
+    return new NoSolution("the currents of these do not come to a balance", across(worst));
+  }
+
+  /** Lays out what does not change, and goes one step from the straight-line guess. */
+  private boolean open() {
+    branches.guess();
     for (int k = 0; k < branches.count; k++) {
       double volts = 0;
       for (int at = tree.wayStart[k]; at < tree.wayStart[k + 1]; at++) {
         volts += tree.sign[at] * branches.offset[tree.branch[tree.place[at]]];
       }
       constant[k] = volts - branches.offset[k];
-    }
-    branches.guess();
-    for (int k = 0; k < branches.count; k++) {
       if (branches.isLinear(k)) {
         stamp(fixed, k, k, branches.slope[k]);
       }
     }
-  }
-
-  /** One step from the straight-line guess. */
-  private boolean open() {
-    branches.guess();
-    // The lines of the guess run through no voltage above the offset; move to none on the tree.
     for (int k = 0; k < branches.count; k++) {
       branches.amps[k] += branches.slope[k] * constant[k];
       if (branches.cross[k] != 0) {
@@ -115,14 +126,15 @@ final class Newton {
       }
     }
     balance();
-    boolean solved = direct(1, 0);
+    boolean solved = direct(1);
     if (solved) {
       System.arraycopy(step, 0, unknowns, 0, n);
     }
+    measure(unknowns);
     return solved;
   }
 
-  /** Newton's method with a bound on how far one step may go. True once balanced. */
+  /** Newton's method with a bound on how far a step may go. True once balanced. */
   private boolean descend() {
     double before = Double.POSITIVE_INFINITY;
     for (int count = 0; count < MOST_STEPS; count++) {
@@ -130,10 +142,7 @@ final class Newton {
         return true;
       }
       before = imbalance;
-      if (!direct(1, 0)) {
-        return false;
-      }
-      if (!(slopeAlongStep() < 0) && !direct(0, 0)) {
+      if (!direct(1) || (!(slopeAlongStep() < 0) && !direct(0))) {
         return false;
       }
       walk();
@@ -141,32 +150,58 @@ final class Newton {
         return false;
       }
     }
-    return imbalance <= Solver.BALANCED_WITHIN;
+    return false;
   }
 
-  /**
-   * For networks on which the steps go in circles or lead nowhere: lets the voltages creep as if
-   * every tree branch had a capacitor, in ever longer strides. Ends where a real network would.
-   */
-  private void settle() {
-    Arrays.fill(unknowns, 0);
-    measure(unknowns);
-    double siemens = 1;
+  /** Newton's method as it is: reaches what lies beyond a rise, or runs away. */
+  private boolean leap() {
     double before = Double.POSITIVE_INFINITY;
-    for (int count = 0; count < MOST_SETTLING_STEPS && !done(before); count++) {
+    for (int count = 0; count < MOST_STEPS; count++) {
+      if (done(before)) {
+        return true;
+      }
       before = imbalance;
-      if (!direct(1, siemens) || largest(step) > reach()) {
-        siemens *= 4;
-        before = Double.POSITIVE_INFINITY;
-        continue;
+      if (!direct(1)) {
+        return false;
       }
       advance(1);
       accept();
-      siemens *= imbalance > before ? 4 : 0.5;
-      if (beyondBound()) {
-        return;
+    }
+    return false;
+  }
+
+  /**
+   * For networks that do not settle from the loaded side, such as a regulator that its pack cannot
+   * feed: starts from dead and raises all sources and supplies together, as far at a time as the
+   * loads follow.
+   */
+  private void raise() {
+    for (int i = 0; i < n; i++) {
+      unknowns[i] = -branches.offset[tree.branch[i]];
+    }
+    double[] reached = unknowns.clone();
+    double drive = 0;
+    double further = 1;
+    while (drive < 1 && further > SMALLEST_RAISE) {
+      branches.drive = Math.min(1, drive + further);
+      measure(unknowns);
+      if (leap() || retry(reached)) {
+        System.arraycopy(unknowns, 0, reached, 0, n);
+        drive = branches.drive;
+        further *= 2;
+      } else {
+        System.arraycopy(reached, 0, unknowns, 0, n);
+        further *= 0.5;
       }
     }
+    branches.drive = 1;
+    measure(unknowns);
+  }
+
+  private boolean retry(double[] from) {
+    System.arraycopy(from, 0, unknowns, 0, n);
+    measure(unknowns);
+    return descend();
   }
 
   /** Balanced, and no longer getting better by much. */
@@ -178,25 +213,26 @@ final class Newton {
    * Solves for the step that would balance the currents.
    *
    * @param falling 1 to count in slopes that fall, 0 to take them as level
-   * @param siemens of a capacitor along each tree branch
    */
-  private boolean direct(double falling, double siemens) {
+  private boolean direct(double falling) {
     rounds++;
     System.arraycopy(fixed, 0, matrix, 0, matrix.length);
     for (int k = 0; k < branches.count; k++) {
       if (!branches.isLinear(k)) {
         double slope = branches.slope[k];
         stamp(matrix, k, k, slope < 0 ? slope * falling : slope);
-        stamp(matrix, k, branches.partner[k], branches.cross[k]);
+        if (branches.cross[k] != 0) {
+          stamp(matrix, k, branches.partner[k], branches.cross[k]);
+        }
       }
     }
     for (int i = 0; i < n; i++) {
-      matrix[i * n + i] += siemens;
       step[i] = -residual[i];
     }
     return lu.solve(matrix, step) && largest(step) < Double.POSITIVE_INFINITY;
   }
 
+  /** Counts in that the current of {@code row} changes with the volts of {@code column}. */
   private void stamp(double[] into, int row, int column, double siemens) {
     if (siemens == 0) {
       return;
@@ -217,7 +253,7 @@ final class Newton {
    */
   private void walk() {
     double longest = largest(step);
-    double reach = reach();
+    double reach = 4 * Math.max(10, Math.max(branches.highestEmf, largest(unknowns)));
     if (longest > reach) {
       for (int i = 0; i < n; i++) {
         step[i] *= reach / longest;
@@ -264,14 +300,18 @@ final class Newton {
     trial = old;
   }
 
-  /** Currents and their imbalance at these unknowns. */
+  /** Works out all currents and their imbalance at these unknowns. */
   private void measure(double[] at) {
     for (int k = 0; k < branches.count; k++) {
       double volts = constant[k];
+      double summed = Math.abs(branches.offset[k]) + Math.abs(volts);
       for (int i = tree.wayStart[k]; i < tree.wayStart[k + 1]; i++) {
-        volts += tree.sign[i] * at[tree.place[i]];
+        double along = at[tree.place[i]];
+        volts += tree.sign[i] * along;
+        summed += Math.abs(along);
       }
       above[k] = volts;
+      roundedVolts[k] = ROUNDING * summed;
     }
     branches.evaluate(above);
     balance();
@@ -283,26 +323,67 @@ final class Newton {
     double most = 0;
     for (int k = 0; k < branches.count; k++) {
       double current = branches.amps[k];
-      double size = Math.abs(current);
-      most = Math.max(most, size);
+      double size = size(k);
+      most = Math.max(most, Math.abs(current));
       for (int i = tree.wayStart[k]; i < tree.wayStart[k + 1]; i++) {
         residual[tree.place[i]] += tree.sign[i] * current;
         sizes[tree.place[i]] += size;
       }
     }
+    double small = smallCurrent(most);
     imbalance = 0;
     for (int i = 0; i < n; i++) {
-      double off = Math.abs(residual[i]);
-      if (off > 0 || Double.isNaN(off)) {
-        double share = off / (sizes[i] + SMALL_SHARE * most);
-        if (!(share <= imbalance)) {
-          imbalance = share;
-          worst = i;
-        }
+      double share = Math.abs(residual[i]) / (sizes[i] + small);
+      if (!(share <= imbalance)) {
+        imbalance = Double.isNaN(share) ? Double.POSITIVE_INFINITY : share;
+        worst = i;
       }
     }
   }
 
+  /**
+   * Kirchhoff's current law at every net by itself, straight from the currents of its branches: it
+   * shares nothing with the equations that were solved but the currents they ended in.
+   */
+  private boolean balancesAtNets() {
+    int nets = network.nets().size();
+    double[] sum = new double[nets];
+    double[] around = new double[nets];
+    double most = 0;
+    for (int k = 0; k < branches.count; k++) {
+      double current = branches.amps[k];
+      double size = size(k);
+      most = Math.max(most, Math.abs(current));
+      sum[branches.from[k]] += current;
+      sum[branches.to[k]] -= current;
+      around[branches.from[k]] += size;
+      around[branches.to[k]] += size;
+    }
+    double small = smallCurrent(most);
+    boolean balanced = true;
+    for (int net = 0; net < nets; net++) {
+      balanced &= Math.abs(sum[net]) <= Solver.BALANCED_WITHIN * (around[net] + small);
+    }
+    return balanced;
+  }
+
+  /**
+   * The current that the balance is a share of: its own, and room for the rounding of its volts.
+   */
+  private double size(int k) {
+    double rounding = Math.abs(branches.slope[k]) * roundedVolts[k];
+    int partner = branches.partner[k];
+    if (partner != Branches.NONE) {
+      rounding += Math.abs(branches.cross[k]) * roundedVolts[partner];
+    }
+    return Math.abs(branches.amps[k]) + rounding / Solver.BALANCED_WITHIN;
+  }
+
+  private static double smallCurrent(double mostAmps) {
+    return SMALL_SHARE * mostAmps + SMALL_AMPS;
+  }
+
+  /** Endless if one of the values is no number. */
   private static double largest(double[] values) {
     double largest = 0;
     for (double value : values) {
@@ -314,32 +395,24 @@ final class Newton {
     return largest;
   }
 
-  /** How far one step may move a voltage. */
-  private double reach() {
-    return 4 * Math.max(10, Math.max(branches.highestEmf, largest(unknowns)));
-  }
-
   private boolean beyondBound() {
-    return !(largest(above) <= Solver.MOST_VOLTS);
-  }
-
-  private void requireBound() throws NoSolution {
-    if (!beyondBound()) {
-      return;
+    if (largest(above) <= Solver.MOST_VOLTS) {
+      return false;
     }
-    List<String> names = new ArrayList<>();
+    Set<String> names = new LinkedHashSet<>();
     for (int k = 0; k < branches.count; k++) {
       if (!(Math.abs(above[k]) <= Solver.MOST_VOLTS)) {
         names.add(name(k));
       }
     }
-    throw new NoSolution("nothing takes up the current, the voltage has no bound", names);
+    unbounded = List.copyOf(names);
+    return true;
   }
 
-  /** The elements that join the two parts divided at a tree branch, those with a bend first. */
+  /** The elements that join the two parts divided at a tree branch; those with a bend, if any. */
   private List<String> across(int place) {
-    Set<String> bent = new LinkedHashSet<>();
-    Set<String> straight = new LinkedHashSet<>();
+    List<String> bent = new ArrayList<>();
+    List<String> straight = new ArrayList<>();
     for (int k = 0; k < branches.count; k++) {
       for (int i = tree.wayStart[k]; i < tree.wayStart[k + 1]; i++) {
         if (tree.place[i] == place) {
@@ -347,7 +420,7 @@ final class Newton {
         }
       }
     }
-    return List.copyOf(bent.isEmpty() ? straight : bent);
+    return (bent.isEmpty() ? straight : bent).stream().distinct().toList();
   }
 
   private String name(int branch) {

@@ -65,7 +65,10 @@ public final class SpiceNetlist {
     return name;
   }
 
-  /** Small letters, digits and underscores: SPICE does not tell capitals from small letters. */
+  /**
+   * Small letters, digits and single underscores: SPICE does not tell capitals from small letters,
+   * and two underscores mark the inner parts of an element.
+   */
   private static String plain(String name, Set<String> taken) {
     String plain =
         name.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9]+", "_").replaceAll("^_|_$", "");
@@ -98,7 +101,7 @@ public final class SpiceNetlist {
     }
 
     String write(String title) {
-      line("* " + title);
+      line(title);
       for (int net = 0; net < nodes.length; net++) {
         line("* node " + nodes[net] + ": " + oneLine(network.nets().get(net)));
       }
@@ -114,7 +117,7 @@ public final class SpiceNetlist {
 
     private void write(Element element, String name) {
       if (element instanceof Element.Source source) {
-        String inner = name + "_emf";
+        String inner = name + "__emf";
         line("V" + name, node(source.a()), inner, "DC " + number(source.emfVolts()));
         line("R" + name, inner, node(source.b()), number(source.ohms()));
         return;
@@ -122,7 +125,7 @@ public final class SpiceNetlist {
       if (element instanceof Element.Regulator regulator) {
         output(regulator, name);
       }
-      String inner = name + "_in";
+      String inner = name + "__in";
       line("V" + name, node(element.a()), inner, "DC 0");
       behindAmmeter(element, name, inner);
     }
@@ -139,21 +142,22 @@ public final class SpiceNetlist {
         current(name, inner, end, "max(" + above + "," + volts + "*" + LEAK + ")");
       } else if (element instanceof Element.Sink sink) {
         String share = share(volts, number(Element.Sink.KNEE_VOLTS));
-        current(name, inner, end, number(sink.amps()) + "*" + share);
+        current(name, inner, end, number(sink.amps()) + "*" + share + reversed(volts));
       } else if (element instanceof Element.PowerSink sink) {
         // Above the knee the share is 1; below it, watts / knee x V / knee.
         String knee = number(sink.kneeVolts());
         String full = number(sink.watts()) + "/max(" + volts + "," + knee + ")";
-        current(name, inner, end, full + "*" + share(volts, knee));
+        current(name, inner, end, full + "*" + share(volts, knee) + reversed(volts));
       } else if (element instanceof Element.Regulator regulator) {
-        String given = "max(0,i(V" + name + "_out))";
-        current(name, inner, end, given + drawn(regulator, volts));
+        String given = "i(V" + name + "__out)" + drawn(regulator, volts);
+        String idle = "max(0," + volts + ")*" + LEAK;
+        current(name, inner, end, "max(" + given + "," + idle + ")" + reversed(volts));
       }
     }
 
     /** A regulator's output, with an ammeter that counts what it gives. */
     private void output(Element.Regulator regulator, String name) {
-      String inner = name + "_held";
+      String inner = name + "__held";
       String held =
           "min("
               + number(regulator.outVolts())
@@ -162,8 +166,8 @@ public final class SpiceNetlist {
               + "))";
       String room = "(" + held + "-" + across(regulator.outA(), regulator.outB()) + ")";
       String given = "max(" + room + "/" + number(regulator.outOhms()) + "," + room + "*" + LEAK;
-      current(name + "_out", node(regulator.outB()), inner, given + ")");
-      line("V" + name + "_out", inner, node(regulator.outA()), "DC 0");
+      current(name + "__out", node(regulator.outB()), inner, given + ")");
+      line("V" + name + "__out", inner, node(regulator.outA()), "DC 0");
     }
 
     /** What the input draws for each amp given. */
@@ -178,6 +182,11 @@ public final class SpiceNetlist {
 
     private static String share(String volts, String knee) {
       return "max(0,min(1," + volts + "/" + knee + "))";
+    }
+
+    /** What a load leaks at a reversed voltage. */
+    private static String reversed(String volts) {
+      return "+min(0," + volts + ")*" + LEAK;
     }
 
     private void current(String name, String from, String to, String formula) {

@@ -132,7 +132,37 @@ final class Tree {
 
   /** Hangs the tree from the references: who is above whom, by which branch. */
   private void hang(int nets, Islands islands, Branches branches, int[] depth, int[] placeAbove) {
+    int[] queue = new int[nets];
+    int tail = 0;
+    Arrays.fill(above, Branches.NONE);
+    for (int net = 0; net < nets; net++) {
+      if (islands.live(net) && islands.reference(net) == net) {
+        above[net] = net;
+        queue[tail++] = net;
+      }
+    }
+    int roots = tail;
     int[] firstAt = new int[nets + 1];
+    int[] places = placesByNet(nets, branches, firstAt);
+    for (int head = 0; head < tail; head++) {
+      int net = queue[head];
+      for (int i = firstAt[net]; i < firstAt[net + 1]; i++) {
+        int k = branch[places[i]];
+        int other = branches.from[k] == net ? branches.to[k] : branches.from[k];
+        if (above[other] == Branches.NONE) {
+          above[other] = net;
+          aboveBranch[other] = k;
+          placeAbove[other] = places[i];
+          depth[other] = depth[net] + 1;
+          queue[tail++] = other;
+        }
+      }
+    }
+    System.arraycopy(queue, roots, outward, 0, size);
+  }
+
+  /** The places of the tree branches at each net, one net after the other. */
+  private int[] placesByNet(int nets, Branches branches, int[] firstAt) {
     for (int k : branch) {
       firstAt[branches.from[k] + 1]++;
       firstAt[branches.to[k] + 1]++;
@@ -146,32 +176,7 @@ final class Tree {
       places[next[branches.from[branch[at]]]++] = at;
       places[next[branches.to[branch[at]]]++] = at;
     }
-    int found = 0;
-    int[] queue = new int[nets];
-    Arrays.fill(above, Branches.NONE);
-    int head = 0;
-    int tail = 0;
-    for (int net = 0; net < nets; net++) {
-      if (islands.live(net) && islands.reference(net) == net) {
-        above[net] = net;
-        queue[tail++] = net;
-      }
-    }
-    while (head < tail) {
-      int net = queue[head++];
-      for (int i = firstAt[net]; i < firstAt[net + 1]; i++) {
-        int k = branch[places[i]];
-        int other = branches.from[k] == net ? branches.to[k] : branches.from[k];
-        if (above[other] == Branches.NONE) {
-          above[other] = net;
-          aboveBranch[other] = k;
-          placeAbove[other] = places[i];
-          depth[other] = depth[net] + 1;
-          outward[found++] = other;
-          queue[tail++] = other;
-        }
-      }
-    }
+    return places;
   }
 
   private int distance(int a, int b, int[] depth) {
