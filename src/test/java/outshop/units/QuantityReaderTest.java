@@ -83,8 +83,8 @@ final class QuantityReaderTest {
         "7,4 V | VOLTS | a value in volts, such as \"7 V\" (write a point, not a comma)",
         "60 F  | CELSIUS | a value in celsius, such as \"60 C\" (\"F\" measures farads)",
         "5. A  | AMPS  | a value in amps, such as \"2.4 A\" (\". A\" is not a unit known here)",
-        "1e999 A | AMPS | a value in amps, such as \"2.4 A\"",
-        "1e9999 A | AMPS | a value in amps, such as \"2.4 A\"",
+        "1e999 A | AMPS | a value in amps, such as \"2.4 A\" (\"e999 A\" is not a unit known here)",
+        "1e9999 A | AMPS | a value in amps, such as \"2.4 A\" (\"e9999 A\" is not a unit known here)",
         "4 cells | COUNT | a plain number, such as \"4\"",
         "9.50 EUR | MONEY | a plain number, such as \"24.50\"",
       })
@@ -94,10 +94,28 @@ final class QuantityReaderTest {
 
   @Test
   void aTextOfMoreThanSixtyCharactersIsRefusedUnseen() {
-    assertThat(QuantityReader.read("1".repeat(58) + " V", Unit.VOLTS))
+    String refused = "a value in volts, such as \"7 V\"";
+
+    assertThat(QuantityReader.read("7" + " ".repeat(58) + "V", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Read(7, Unit.VOLTS));
+    assertThat(QuantityReader.read("7" + " ".repeat(59) + "V", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Unreadable(refused));
+    assertThat(QuantityReader.read("7" + " ".repeat(1_000_000) + "\nx\ny", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Unreadable(refused));
+  }
+
+  @Test
+  void thirtyDigitsOnEitherSideOfThePointAreRead() {
+    String number = "1".repeat(26) + "." + "1".repeat(30);
+
+    assertThat(QuantityReader.read(number + "e9 V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Unreadable.class);
+    assertThat(QuantityReader.read(number + " V", Unit.VOLTS))
         .isInstanceOf(QuantityReader.Read.class);
-    assertThat(QuantityReader.read("1".repeat(59) + " V", Unit.VOLTS))
-        .isEqualTo(new QuantityReader.Unreadable("a value in volts, such as \"7 V\""));
+    assertThat(QuantityReader.read("1".repeat(30) + "e99 V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Read.class);
+    assertThat(QuantityReader.read("1".repeat(31) + " V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Unreadable.class);
   }
 
   @ParameterizedTest
