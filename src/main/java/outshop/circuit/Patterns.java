@@ -146,7 +146,11 @@ final class Patterns {
     }
     if (!fuseEach && !fuses.isEmpty()) {
       boolean plugged = plan.text("wiring.pack_through").isPresent();
-      circuit.wire(end, fuses.get(0).name() + ".a", wire, plugged ? share(toFuseOrUsual, 0.5) : toFuseOrUsual);
+      circuit.wire(
+          end,
+          fuses.get(0).name() + ".a",
+          wire,
+          plugged ? share(toFuseOrUsual, 0.5) : toFuseOrUsual);
       end = fuses.get(0).name() + ".b";
     }
     return Optional.of(end);
@@ -262,8 +266,7 @@ final class Patterns {
                     decoder.get(),
                     d -> through("wiring.lamps_through", d + ".common", lead, lightWire));
           };
-      String out =
-          through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
+      String out = through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
       boolean commonIsMinus =
           plan.part(decoder.get()).map(d -> d.said("common").is("minus")).orElse(false);
       Optional<String> resistor = plan.text(at + ".resistor");

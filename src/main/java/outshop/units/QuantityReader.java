@@ -19,7 +19,9 @@ public final class QuantityReader {
           "([+-]?[0-9]{1,30}(?:\\.[0-9]{1,30})?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?|[+-]?\\.[0-9]{1,30})"
               + "\\s*(.*)");
 
-  /** No quantity is longer; a longer text is not even looked at, as matching could take for ever. */
+  /**
+   * No quantity is longer; a longer text is not even looked at, as matching could take for ever.
+   */
   private static final int LONGEST = 60;
 
   private QuantityReader() {}
