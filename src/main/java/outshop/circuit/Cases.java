@@ -2,6 +2,7 @@ package outshop.circuit;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -151,29 +152,69 @@ public final class Cases {
     return greatest(all);
   }
 
-  /** The greatest of several amounts, with its own label; missing if any is missing. */
+  /**
+   * The greatest of several amounts, with its own label and working; missing if any is missing.
+   * What another's range leaves open stays open: the greatest may be any of them.
+   */
   public static Amount greatest(List<Amount> all) {
     return extreme(all, true);
   }
 
-  /** The least of several amounts, with its own label; missing if any is missing. */
+  /** The least of several amounts; as {@link #greatest}. */
   public static Amount least(List<Amount> all) {
     return extreme(all, false);
   }
 
   private static Amount extreme(List<Amount> all, boolean greatest) {
     TreeSet<Want> wants = new TreeSet<>();
-    Amount best = all.get(0);
+    List<Amount.Known> known = new ArrayList<>();
     for (Amount amount : all) {
       if (amount instanceof Amount.Missing m) {
         wants.addAll(m.wants());
-      } else if (amount instanceof Amount.Known k
-          && (!(best instanceof Amount.Known b)
-              || (greatest ? k.value() > b.value() : k.value() < b.value()))) {
-        best = amount;
+      } else if (amount instanceof Amount.Known k) {
+        known.add(k);
       }
     }
-    return wants.isEmpty() ? best : new Amount.Missing(List.copyOf(wants));
+    if (!wants.isEmpty()) {
+      return new Amount.Missing(List.copyOf(wants));
+    }
+    return known.isEmpty() ? all.get(0) : extremeOf(known, greatest);
+  }
+
+  private static Amount.Known extremeOf(List<Amount.Known> all, boolean greatest) {
+    Amount.Known best = all.get(0);
+    for (Amount.Known k : all) {
+      best = (greatest ? k.value() > best.value() : k.value() < best.value()) ? k : best;
+    }
+    double low = best.low();
+    double high = best.high();
+    Origin origin = best.origin();
+    Map<String, Amount.Known> from = new LinkedHashMap<>();
+    inputs(best).forEach(i -> from.put(i.label(), i));
+    for (Amount.Known k : all) {
+      if (greatest ? k.high() > high : k.low() < low) {
+        origin = origin.and(k.origin());
+        inputs(k).forEach(i -> from.putIfAbsent(i.label(), i));
+      }
+      low = greatest ? Math.max(low, k.low()) : Math.min(low, k.low());
+      high = greatest ? Math.max(high, k.high()) : Math.min(high, k.high());
+    }
+    if (low == best.low() && high == best.high()) {
+      return best;
+    }
+    return new Amount.Known(
+        best.value(),
+        low,
+        high,
+        best.unit(),
+        origin,
+        best.label(),
+        best.how(),
+        List.copyOf(from.values()));
+  }
+
+  private static List<Amount.Known> inputs(Amount.Known amount) {
+    return amount.from().isEmpty() ? List.of(amount) : amount.from();
   }
 
   private interface Read {
@@ -244,7 +285,9 @@ public final class Cases {
         ends.add(Solver.solve(end));
       }
       return new Answer(network, nominal, ends, network.inputs());
-    } catch (NoSolution e) {
+    } catch (NoSolution | IllegalArgumentException e) {
+      // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message
+      // names the element.
       return new Unanswered(
           Amount.missing("wiring", "a circuit that can be solved", e.getMessage()));
     }

@@ -369,18 +369,7 @@ public final class CircuitBuilder {
     }
     Amount ohms =
         wire.map(w -> WireValues.ohms(name, w, length))
-            .orElseGet(
-                () ->
-                    WireValues.ohms(
-                        name,
-                        Amount.assumed(
-                            20,
-                            16,
-                            24,
-                            Unit.GAUGE,
-                            "wiring: gauge",
-                            "not stated; usual for such a locomotive"),
-                        length));
+            .orElseGet(() -> WireValues.ohms(name, WireValues.usualGauge("wiring.wire"), length));
     links.add(
         new Link(
             copies == 1 ? name : name + " " + copies,

@@ -20,7 +20,7 @@ public final class WireValues {
           area,
           length);
     }
-    return ohms(label, wire.amount("awg"), length);
+    return ohms(label, wire.amount("awg").orElse(usualGauge(wire.name())), length);
   }
 
   /** As {@link #ohms(String, Fitted, Amount)}, for a bare gauge. */
@@ -32,6 +32,20 @@ public final class WireValues {
         v -> atLeast(Gauge.ohmsPerMetre(Gauge.areaMm2(v[0])) * v[1]),
         awg,
         length);
+  }
+
+  /**
+   * For a wire whose size nobody stated: any gauge used in such a locomotive. Its ampacity stays
+   * unknown.
+   */
+  static Amount usualGauge(String where) {
+    return Amount.assumed(
+        22,
+        16,
+        30,
+        Unit.GAUGE,
+        where + ": awg",
+        "not stated; any gauge usual in such a locomotive");
   }
 
   /**

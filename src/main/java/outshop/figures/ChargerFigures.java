@@ -169,23 +169,33 @@ final class ChargerFigures {
   }
 
   private void current(Fitted pack) {
-    facts.add(
-        new ChargeCurrent(
-            at,
-            pack.name(),
-            charger.amount("charge_amps"),
-            pack.amount("max_charge_amps"),
-            usualAmps(pack)));
+    Amount amps = charger.amount("charge_amps");
+    Amount most = pack.amount("max_charge_amps");
+    Amount usual = usualAmps(pack);
+    facts.add(new ChargeCurrent(at, pack.name(), amps, most, usual, unstated(amps, most, usual)));
   }
 
-  /** What may be taken where the maker states no maximum; wants that maximum where it is open. */
+  /**
+   * More than is usual is doubtful even where the pack may stand it; less is not known to be little
+   * enough.
+   */
+  private static Standing unstated(Amount amps, Amount most, Amount usual) {
+    boolean fast =
+        amps instanceof Amount.Known a
+            && usual instanceof Amount.Known u
+            && Exact.above(a.value(), u.value());
+    if (fast) {
+      return Standing.of("fast");
+    }
+    List<Want> wants = Standing.wants(amps, most);
+    return wants.isEmpty() ? Standing.FINE : Standing.open(wants);
+  }
+
   private static Amount usualAmps(Fitted pack) {
     Optional<CellCharge> cell = CellCharge.of(pack.said("chemistry"));
     Amount capacity = pack.amount("capacity_ah");
-    if (cell.isEmpty() || capacity.isMissing()) {
-      List<Want> wants = new ArrayList<>(Standing.wants(pack.said("chemistry")));
-      wants.addAll(Standing.wants(pack.amount("max_charge_amps"), capacity));
-      return new Amount.Missing(wants);
+    if (cell.isEmpty()) {
+      return new Amount.Missing(Standing.wants(pack.said("chemistry")));
     }
     double rate = cell.get().usualRate();
     return Amount.computed(

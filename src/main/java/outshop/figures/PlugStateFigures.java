@@ -192,9 +192,15 @@ final class PlugStateFigures {
         }
       }
     }
-    Said marked = of.said("plug_centre");
-    boolean contradicted =
-        !byHand && ChargingWay.isPole(marked) && !marked.is(centre.or(marked.or("")));
+    return byHand ? Standing.FINE : marked(of.said("plug_centre"), centre);
+  }
+
+  /** A fitted plug's own word holds only if the charger has no other plug that says otherwise. */
+  private static Standing marked(Said marked, Said centre) {
+    if (marked.isUnsaid()) {
+      return Standing.open(marked);
+    }
+    boolean contradicted = ChargingWay.isPole(marked) && !marked.is(centre.or(""));
     return contradicted ? Standing.of("plugs-differ") : Standing.FINE;
   }
 }

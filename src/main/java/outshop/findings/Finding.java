@@ -14,6 +14,8 @@ import outshop.units.Want;
  * @param headline one sentence with the decisive numbers, without a full stop
  * @param demand what stands against the limit, where the rule compares
  * @param limit what it may be
+ * @param mark the bound that decided, where the rule compares: the one that was passed, or for what
+ *     is fine the first one ahead
  * @param past how far past the bound, as a share of it (0.05 is five per cent past); for what is
  *     fine, the room left, below zero
  * @param working every value that entered, in the order in which they were used
@@ -30,6 +32,7 @@ public record Finding(
     String headline,
     Optional<Amount.Known> demand,
     Optional<Amount.Known> limit,
+    Optional<Mark> mark,
     double past,
     List<Step> working,
     String why,
@@ -47,6 +50,14 @@ public record Finding(
     assumed = List.copyOf(assumed);
     wants = List.copyOf(wants);
   }
+
+  /**
+   * A bound as a value: the limit times the rule's factor.
+   *
+   * @param value in the limit's unit
+   * @param upper whether the demand may be at most this; else it must be at least this
+   */
+  public record Mark(double value, boolean upper) {}
 
   /**
    * One line of the working.

@@ -2,6 +2,7 @@ package outshop.report;
 
 import java.util.List;
 import java.util.Optional;
+import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
@@ -47,8 +48,12 @@ public record Report(
   /** A finding the owner accepted, with the reason given. */
   public record Accepted(Finding finding, String reason) {}
 
-  /** A missing value and the rules that it would decide. */
-  public record Wanted(Want want, List<String> rules) {}
+  /**
+   * A missing value and the rules that it would decide.
+   *
+   * @param worst the worst consequence that those rules guard against
+   */
+  public record Wanted(Want want, List<String> rules, Consequence worst) {}
 
   /** A fitted part. */
   public record PartLine(
@@ -78,5 +83,16 @@ public record Report(
       case CANNOT_TELL -> cannotTell.size();
       default -> (int) findings.stream().filter(f -> f.outcome() == outcome).count();
     };
+  }
+
+  /** How the verdict's arm stands: by the worst outcome that counts. */
+  public Aspect verdict() {
+    Aspect worst = cannotTell.isEmpty() ? Aspect.CLEAR : Aspect.CAUTION;
+    for (Finding finding : findings) {
+      Aspect aspect = Aspect.of(finding.outcome());
+      worst = aspect.compareTo(worst) < 0 ? aspect : worst;
+    }
+    boolean nothingJudged = findings.isEmpty() && fine.isEmpty();
+    return nothingJudged && worst == Aspect.CLEAR ? Aspect.CAUTION : worst;
   }
 }

@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
@@ -12,6 +13,7 @@ import outshop.circuit.Cases;
 import outshop.circuit.LoadCase;
 import outshop.circuit.Places;
 import outshop.circuit.solve.Solution;
+import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
@@ -61,7 +63,7 @@ public final class Reporting {
         counted.stream().filter(f -> f.outcome() == Outcome.CANNOT_TELL).toList(),
         counted.stream().filter(f -> f.outcome() == Outcome.FINE).toList(),
         accepted,
-        unused(plan.accepted(), used, ranked, binding),
+        unused(plan.accepted(), used, binding),
         wanted(counted),
         parts(plan),
         figures(cases),
@@ -84,10 +86,7 @@ public final class Reporting {
   }
 
   private static List<String> unused(
-      List<Accepted> accepted,
-      TreeSet<Integer> used,
-      List<Finding> ranked,
-      Predicate<String> binding) {
+      List<Accepted> accepted, Set<Integer> used, Predicate<String> binding) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < accepted.size(); i++) {
       Accepted entry = accepted.get(i);
@@ -103,13 +102,16 @@ public final class Reporting {
 
   private static List<Report.Wanted> wanted(List<Finding> counted) {
     Map<Want, TreeSet<String>> byWant = new TreeMap<>();
+    Map<Want, Consequence> worst = new TreeMap<>();
     for (Finding finding : counted) {
       for (Want want : finding.wants()) {
         byWant.computeIfAbsent(want, w -> new TreeSet<>()).add(finding.rule());
+        worst.merge(want, finding.consequence(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
       }
     }
     List<Report.Wanted> wanted = new ArrayList<>();
-    byWant.forEach((want, rules) -> wanted.add(new Report.Wanted(want, List.copyOf(rules))));
+    byWant.forEach(
+        (want, rules) -> wanted.add(new Report.Wanted(want, List.copyOf(rules), worst.get(want))));
     wanted.sort(
         Comparator.comparingInt((Report.Wanted w) -> -w.rules().size())
             .thenComparing(Report.Wanted::want));

@@ -139,13 +139,15 @@ final class Grader implements Desk {
               && !rule.protectsPeople();
       Outcome outcome = softened ? Outcome.WARNING : here.outcome();
       String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline();
+      Finding.Mark mark = mark(here, limit, over);
       add(
           outcome,
           here.consequence(),
           sentence,
           Optional.of(demand),
           Optional.of(limit),
-          past(here, demand, limit, over),
+          Optional.of(mark),
+          past(demand, mark),
           List.of(),
           softened);
     }
@@ -159,19 +161,20 @@ final class Grader implements Desk {
       return FINE;
     }
 
-    /**
-     * How far past the bound that was passed, or how much room is left to the first bound, as a
-     * share of it.
-     */
-    private double past(Bound passed, Amount.Known demand, Amount.Known limit, boolean over) {
+    /** The bound that was passed, or else the first one ahead. */
+    private Finding.Mark mark(Bound passed, Amount.Known limit, boolean over) {
       Bound bound =
           passed.outcome() == Outcome.FINE ? rule.bounds().get(rule.bounds().size() - 1) : passed;
-      double at = limit.value() * bound.factor();
-      if (at == 0 || Exact.same(demand.value(), at)) {
+      return new Finding.Mark(limit.value() * bound.factor(), over);
+    }
+
+    /** How far past the bound, or (below zero) how much room is left to it, as a share of it. */
+    private static double past(Amount.Known demand, Finding.Mark mark) {
+      if (mark.value() == 0 || Exact.same(demand.value(), mark.value())) {
         return 0;
       }
-      double ratio = demand.value() / at;
-      return over ? ratio - 1 : 1 - ratio;
+      double ratio = demand.value() / mark.value();
+      return mark.upper() ? ratio - 1 : 1 - ratio;
     }
 
     @Override
@@ -198,6 +201,7 @@ final class Grader implements Desk {
           situation.headline(),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
           0,
           List.of(),
           false);
@@ -220,6 +224,7 @@ final class Grader implements Desk {
           rule.fine(),
           Optional.empty(),
           Optional.empty(),
+          Optional.empty(),
           0,
           List.of(),
           false);
@@ -235,6 +240,7 @@ final class Grader implements Desk {
           Outcome.CANNOT_TELL,
           worstConsequence(),
           "Cannot tell about " + at.described() + ": not stated is " + missing,
+          Optional.empty(),
           Optional.empty(),
           Optional.empty(),
           0,
@@ -260,6 +266,7 @@ final class Grader implements Desk {
         String sentence,
         Optional<Amount.Known> demand,
         Optional<Amount.Known> limit,
+        Optional<Finding.Mark> mark,
         double past,
         List<Want> wants,
         boolean softened) {
@@ -290,6 +297,7 @@ final class Grader implements Desk {
               computed ? sentence : Texts.fill(rule.name(), sentence, texts),
               demand,
               limit,
+              mark,
               past,
               Workings.of(shown),
               rule.why(),

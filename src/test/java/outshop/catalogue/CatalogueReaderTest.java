@@ -153,6 +153,8 @@ final class CatalogueReaderTest {
 
     String row = "\np1,guess";
     assertThat(CatalogueReader.read(pack(header + row)).problems()).isEmpty();
+    assertThat(CatalogueReader.read(pack(header + "\n" + ",".repeat(600) + row)).problems())
+        .isEmpty();
     assertThat(said(CatalogueReader.read(pack(header + ",more" + row))))
         .containsExactly(
             "error pack.csv:1: row 1: the table is too wide; expected at most 500 columns");
@@ -255,15 +257,15 @@ final class CatalogueReaderTest {
   @Test
   void aHundredThousandRowsTakeSeconds() {
     StringBuilder table = new StringBuilder();
-    List<List<String>> sample = new Samples(1).table(Kind.FUSE, 50);
+    List<List<String>> sample = new Samples(1).table(Kind.PLUG, 50);
     table.append(String.join(",", sample.get(0))).append('\n');
     for (int i = 0; i < 100_000; i++) {
       List<String> row = new ArrayList<>(sample.get(1 + i % 50));
-      row.set(0, "f" + i);
+      row.set(0, "p" + i);
       row.replaceAll(cell -> cell.replace("\"", "").replace(",", ""));
       table.append(String.join(",", row)).append('\n');
     }
-    Map<String, byte[]> files = Map.of("fuse.csv", table.toString().getBytes(UTF_8));
+    Map<String, byte[]> files = Map.of("plug.csv", table.toString().getBytes(UTF_8));
 
     long before = ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
     CatalogueReader.Read read = CatalogueReader.read(files);

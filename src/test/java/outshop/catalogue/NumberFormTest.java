@@ -42,6 +42,11 @@ final class NumberFormTest {
         "1 500       | GROUPED           | 1500    |      | 1500",
         "1 500,5     | GROUPED           | 1500.5  |      | 1500.5",
         "1’500       | GROUPED           | 1500    |      | 1500",
+        "123,456,789 | GROUPED           | 123456789 |    | 123456789",
+        "1 x23       | PLAIN             | 1       | x23  | ''",
+        "1 2x3       | PLAIN             | 1       | 2x3  | ''",
+        "1 23x       | PLAIN             | 1       | 23x  | ''",
+        "1 2345      | PLAIN             | 1       | 2345 | ''",
         "12 500 mA   | GROUPED           | 12500   | mA   | 12500",
       })
   void looksAt(String text, String sort, String digits, String unit, String rightForm) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import outshop.input.Problem;
 import outshop.units.Unit;
 
 /** Values exactly at a bound pass; values just beyond do not. */
@@ -46,6 +47,20 @@ final class PartChecksTest {
     return CatalogueReader.read(Map.of(kind.word() + ".csv", table.getBytes(UTF_8)))
         .problems()
         .size();
+  }
+
+  @Test
+  void absoluteZeroItselfIsOnlyUnlikely() {
+    assertThat(severity("-273.15")).isEqualTo(Problem.Severity.UNLIKELY);
+    assertThat(severity("-273.16")).isEqualTo(Problem.Severity.ERROR);
+  }
+
+  private static Problem.Severity severity(String celsius) {
+    String table = "id,origin,charge_min_celsius\nx,guess," + celsius + "\n";
+    return CatalogueReader.read(Map.of("pack.csv", table.getBytes(UTF_8)))
+        .problems()
+        .get(0)
+        .severity();
   }
 
   @ParameterizedTest
@@ -88,6 +103,8 @@ final class PartChecksTest {
         "pack | continuous_amps,peak_amps | 8,8000 mA | 0",
         "pack | cutoff_volts,full_volts | none,16.8 | 0",
         "decoder | speaker_min_ohms,rated_ohms | 8,4 | 1",
+        "pack | nominal_volts,charge_volts | 14.4,14.4 | 0",
+        "pack | nominal_volts,charge_volts | 14.4,14.3 | 1",
       })
   void isToldSoOften(String kind, String columns, String values, int problems) {
     String table = "id,origin," + columns + "\nx,guess," + values + "\n";

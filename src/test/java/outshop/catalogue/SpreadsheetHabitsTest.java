@@ -102,6 +102,10 @@ final class SpreadsheetHabitsTest {
         habit(
             "spaces that do not break",
             PLAIN.replace("14.4", "\u00a014.4\u00a0V\u202f").replace("top", "\u00a0top\u2007")));
+    habits.add(
+        habit(
+            "signs that are not seen",
+            PLAIN.replace("14.4", "14.4\u200b").replace("top", "\u0085top\ufeff")));
     habits.add(habit("powers of ten", PLAIN.replace("14.4", "1.44E+01").replace("0.9", "9E-01")));
     habits.add(habit("a plus sign", PLAIN.replace("14.4", "+14.4")));
     habits.add(habit("units in cells", PLAIN.replace("14.4", "14.4 V").replace("5.2", "5200mAh")));

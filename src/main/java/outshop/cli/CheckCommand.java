@@ -1,0 +1,104 @@
+package outshop.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import outshop.findings.Outcome;
+import outshop.input.Shown;
+import outshop.input.UnusableInput;
+import outshop.render.json.JsonReport;
+import outshop.render.terminal.Look;
+import outshop.render.terminal.TerminalReport;
+import outshop.report.Report;
+
+/** {@code check}: judges a plan and reports. */
+final class CheckCommand implements Command {
+  @Override
+  public Spec spec() {
+    return new Spec(
+        "check",
+        List.of("PLAN"),
+        "judge a plan by every rule and report, worst first",
+        List.of(
+            PlanFiles.CATALOGUE,
+            Option.oneOf(
+                "--as", List.of("text", "json"), "the form of the report; text if left out"),
+            Option.valued("--to", "FILE", "write the report there; else it goes to the output"),
+            Option.oneOf(
+                "--colour",
+                List.of("auto", "always", "never"),
+                "auto colours on a terminal unless NO_COLOR is set; auto if left out"),
+            Option.flag("--working", "show every step behind each number"),
+            Option.flag("--all", "show every finding, however many one rule has"),
+            Option.flag(
+                "--strict", "let warnings and what cannot be told count for the exit code")));
+  }
+
+  @Override
+  public int run(Given given, Surroundings around) throws UsageFault, UnusableInput {
+    Path plan = Paths.of(given.operand(0));
+    Optional<Path> named = Paths.optional(given.value("--catalogue"));
+    Optional<Path> to = Paths.optional(given.value("--to"));
+    EngineStart engine = EngineStart.begin();
+    PlanFiles files = PlanFiles.read(plan, named);
+    if (to.isPresent()) {
+      refuseInput(to.get(), plan, files.catalogue());
+    }
+    Report report = new Check(engine.await()).report(files.plan(), files.problems());
+    if (to.isPresent()) {
+      OutFile.write(to.get(), text(report, given, toFile(given)));
+      around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
+    } else if (isJson(given)) {
+      around.printUtf8(JsonReport.text(report));
+    } else {
+      String colour = given.value("--colour").orElse("auto");
+      around.print(text(report, given, around.look(around.colour(colour))));
+    }
+    return code(report, given.has("--strict"));
+  }
+
+  private static String text(Report report, Given given, Look look) {
+    if (isJson(given)) {
+      return JsonReport.text(report);
+    }
+    TerminalReport.Depth depth =
+        new TerminalReport.Depth(given.has("--working"), given.has("--all"));
+    return TerminalReport.text(report, look, depth);
+  }
+
+  private static boolean isJson(Given given) {
+    return given.value("--as").orElse("text").equals("json");
+  }
+
+  /** A file is no terminal: colours only if they were asked for by name. */
+  private static Look toFile(Given given) {
+    boolean colour = given.value("--colour").orElse("auto").equals("always");
+    return new Look(Look.USUAL, colour, java.nio.charset.StandardCharsets.UTF_8);
+  }
+
+  static int code(Report report, boolean strict) {
+    boolean found = report.count(Outcome.VIOLATION) > 0;
+    boolean open = report.count(Outcome.WARNING) > 0 || report.count(Outcome.CANNOT_TELL) > 0;
+    return found || (strict && open) ? Exit.FOUND : Exit.OK;
+  }
+
+  /** A report must not take the place of what it was made from. */
+  private static void refuseInput(Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
+    try {
+      if (!Files.exists(to)) {
+        return;
+      }
+      Path real = to.toRealPath();
+      boolean isPlan = real.equals(plan.toRealPath());
+      boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
+      if (isPlan || inCatalogue) {
+        throw new UsageFault(
+            "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
+      }
+    } catch (IOException e) {
+      throw new UsageFault("--to " + Shown.text(to.toString()) + " cannot be looked at");
+    }
+  }
+}

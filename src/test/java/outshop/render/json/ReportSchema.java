@@ -1,0 +1,26 @@
+package outshop.render.json;
+
+import com.networknt.schema.Error;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+
+/** The published schema of the report, and what it says of a text. */
+public final class ReportSchema {
+  public static final Path FILE = Path.of("docs", "report.schema.json");
+
+  private ReportSchema() {}
+
+  /** Everything that is wrong with a report; nothing where it fits. */
+  public static List<String> faults(String json) throws IOException {
+    Schema schema =
+        SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+            .getSchema(Files.readString(FILE), InputFormat.JSON);
+    return schema.validate(json, InputFormat.JSON).stream().map(Error::toString).toList();
+  }
+}
