@@ -286,7 +286,8 @@ public final class Cases {
       }
       return new Answer(network, nominal, ends, network.inputs());
     } catch (NoSolution | IllegalArgumentException e) {
-      // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message names the element.
+      // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message
+      // names the element.
       return new Unanswered(
           Amount.missing("wiring", "a circuit that can be solved", e.getMessage()));
     }
