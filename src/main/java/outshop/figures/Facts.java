@@ -17,6 +17,9 @@ public final class Facts {
     facts.addAll(SoundFigures.of(bench));
     facts.addAll(FitFigures.of(bench));
     facts.addAll(EnduranceFigures.of(bench));
+    facts.addAll(ControlFigures.of(bench));
+    facts.addAll(RailFigures.of(bench));
+    facts.addAll(WiringFigures.of(bench));
     facts.addAll(CompletenessFigures.of(bench));
     facts.addAll(DataFigures.of(bench));
     return facts;
