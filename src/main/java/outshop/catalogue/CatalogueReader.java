@@ -203,8 +203,8 @@ public final class CatalogueReader {
       log.add(Problem.error(Place.whole(file), "", unreadable.what(), unreadable.expected()));
       return;
     }
-    TableText.Readable readable = (TableText.Readable) decoded;
-    if (readable.isWindows1252()) {
+    TableText.Text text = (TableText.Text) decoded;
+    if (text.isWindows1252()) {
       log.add(
           new Problem(
               Problem.Severity.NOTE,
@@ -214,7 +214,7 @@ public final class CatalogueReader {
               "the sheet saved as CSV (UTF-8)"));
     }
     TableReader table = new TableReader(kind.get(), file, log);
-    table.read(readable.text());
+    table.read(text.text());
     parts.addAll(table.parts());
     ids.add(table.ids());
   }

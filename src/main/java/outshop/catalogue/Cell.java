@@ -10,7 +10,7 @@ public sealed interface Cell {
   record Blank() implements Cell {}
 
   /** A number, held in the column's unit. */
-  record Number(double held, Decimals decimals) implements Cell {}
+  record Quantity(double held, Decimals decimals) implements Cell {}
 
   /** How a number's decimals were written, which tells how the rest of the file is to be taken. */
   enum Decimals {

@@ -75,6 +75,6 @@ final class CellNumber {
           case PERHAPS_THOUSANDS -> Cell.Decimals.PERHAPS_THOUSANDS;
           default -> Cell.Decimals.PLAIN;
         };
-    return new Cell.Number(held + 0.0, decimals);
+    return new Cell.Quantity(held + 0.0, decimals);
   }
 }

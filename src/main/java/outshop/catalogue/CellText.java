@@ -20,7 +20,7 @@ final class CellText {
 
   /** Whether a spreadsheet wrote this because it could not work out a formula. */
   static boolean isSpreadsheetError(String text) {
-    return text.charAt(0) == '#' && ERRORS.contains(text) || text.startsWith("Err:5");
+    return (text.charAt(0) == '#' && ERRORS.contains(text)) || text.startsWith("Err:5");
   }
 
   /**
@@ -88,7 +88,7 @@ final class CellText {
   static boolean isFreeWord(String text) {
     for (int i = 0; i < text.length(); i++) {
       char c = text.charAt(i);
-      boolean plain = c >= 'a' && c <= 'z' || c >= '0' && c <= '9' || c == '-' && i > 0;
+      boolean plain = (c >= 'a' && c <= 'z') || (c >= '0' && c <= '9') || (c == '-' && i > 0);
       if (!plain) {
         return false;
       }

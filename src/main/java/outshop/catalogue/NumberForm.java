@@ -113,7 +113,7 @@ record NumberForm(Sort sort, String digits, String unit, String rightForm) {
 
     private String exponent() {
       int i = at;
-      if (i >= text.length() || text.charAt(i) != 'e' && text.charAt(i) != 'E') {
+      if (i >= text.length() || (text.charAt(i) != 'e' && text.charAt(i) != 'E')) {
         return "";
       }
       i++;
@@ -144,7 +144,7 @@ record NumberForm(Sort sort, String digits, String unit, String rightForm) {
         return new NumberForm(Sort.PLAIN, sign.concat(number).concat(exponent), unit, "");
       }
       char separator = number.charAt(lastSeparator);
-      if (separatorCount > 1 || separator != '.' && separator != ',') {
+      if (separatorCount > 1 || (separator != '.' && separator != ',')) {
         return grouped(sign, number, unit);
       }
       boolean likeThousands =
@@ -188,7 +188,8 @@ record NumberForm(Sort sort, String digits, String unit, String rightForm) {
           continue;
         }
         boolean first = sign == 0;
-        if (!first && c != sign || run == 0 || run > 3 || !first && run != 3) {
+        boolean fits = first ? run >= 1 && run <= 3 : c == sign && run == 3;
+        if (!fits) {
           return false;
         }
         sign = c;

@@ -61,7 +61,7 @@ final class Separator {
       if (i < header.length() && header.charAt(i) == '"') {
         quoted = !quoted;
       }
-      if (i == header.length() || header.charAt(i) == separator && !quoted) {
+      if (i == header.length() || (header.charAt(i) == separator && !quoted)) {
         cells++;
         String name = Heading.normal(header.substring(start, i).replace("\"", ""));
         if (Columns.find(kind, name).isPresent()) {

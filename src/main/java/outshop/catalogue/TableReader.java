@@ -219,7 +219,7 @@ final class TableReader {
       String low = id.toLowerCase(Locale.ROOT);
       for (int i = 0; i < low.length() && like.length() < 60; i++) {
         char c = low.charAt(i);
-        if (c >= 'a' && c <= 'z' || c >= '0' && c <= '9') {
+        if ((c >= 'a' && c <= 'z') || (c >= '0' && c <= '9')) {
           like.append(c);
         } else if (like.length() > 0 && like.charAt(like.length() - 1) != '-') {
           like.append('-');
@@ -259,7 +259,7 @@ final class TableReader {
 
     private void known(Column column, int index) {
       Cell cell = Cell.read(column, rows.cell(index));
-      if (cell instanceof Cell.Number number) {
+      if (cell instanceof Cell.Quantity number) {
         numbers.put(column.name(), number.held());
         decimals(number.decimals(), column, index);
       } else if (cell instanceof Cell.Words w) {

@@ -14,7 +14,7 @@ sealed interface TableText {
    *
    * @param isWindows1252 whether the bytes were no UTF-8 and were taken for Windows-1252
    */
-  record Readable(String text, boolean isWindows1252) implements TableText {}
+  record Text(String text, boolean isWindows1252) implements TableText {}
 
   /** Bytes that are no text of a table: why, and what would be right. */
   record Unreadable(String what, String expected) implements TableText {}
@@ -59,7 +59,7 @@ sealed interface TableText {
 
   private static TableText withoutNul(String text, boolean isWindows1252) {
     return text.indexOf('\0') < 0
-        ? new Readable(text, isWindows1252)
+        ? new Text(text, isWindows1252)
         : new Unreadable(
             "no text: it holds zero bytes, as UTF-16 without a byte order mark does",
             "the sheet saved as CSV (UTF-8)");

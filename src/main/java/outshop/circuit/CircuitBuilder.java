@@ -369,12 +369,7 @@ public final class CircuitBuilder {
     }
     Amount ohms =
         wire.map(w -> WireValues.ohms(name, w, length))
-            .orElseGet(
-                () ->
-                    WireValues.ohms(
-                        name,
-                        WireValues.usualGauge("wiring.wire"),
-                        length));
+            .orElseGet(() -> WireValues.ohms(name, WireValues.usualGauge("wiring.wire"), length));
     links.add(
         new Link(
             copies == 1 ? name : name + " " + copies,

@@ -126,9 +126,12 @@ final class Patterns {
     boolean fuseEach = packs.size() > 1 && fuses.size() >= packs.size();
     List<String> ends = new ArrayList<>();
     for (int i = 0; i < packs.size(); i++) {
-      String start = through("wiring.pack_through", packs.get(i).name() + ".plus", toFuseOrUsual);
+      // The stated length is that of the whole lead; a connector in it stands half way.
+      boolean plugged = plan.text("wiring.pack_through").isPresent();
+      Amount lead = plugged ? share(toFuseOrUsual, 0.5) : toFuseOrUsual;
+      String start = through("wiring.pack_through", packs.get(i).name() + ".plus", lead);
       if (fuseEach) {
-        circuit.wire(start, fuses.get(i).name() + ".a", wire, toFuseOrUsual);
+        circuit.wire(start, fuses.get(i).name() + ".a", wire, lead);
         ends.add(fuses.get(i).name() + ".b");
       } else {
         ends.add(start);
@@ -142,7 +145,12 @@ final class Patterns {
       }
     }
     if (!fuseEach && !fuses.isEmpty()) {
-      circuit.wire(end, fuses.get(0).name() + ".a", wire, toFuseOrUsual);
+      boolean plugged = plan.text("wiring.pack_through").isPresent();
+      circuit.wire(
+          end,
+          fuses.get(0).name() + ".a",
+          wire,
+          plugged ? share(toFuseOrUsual, 0.5) : toFuseOrUsual);
       end = fuses.get(0).name() + ".b";
     }
     return Optional.of(end);
@@ -258,8 +266,7 @@ final class Patterns {
                     decoder.get(),
                     d -> through("wiring.lamps_through", d + ".common", lead, lightWire));
           };
-      String out =
-          through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
+      String out = through("wiring.lamps_through", decoder.get() + "." + number, lead, lightWire);
       boolean commonIsMinus =
           plan.part(decoder.get()).map(d -> d.said("common").is("minus")).orElse(false);
       Optional<String> resistor = plan.text(at + ".resistor");

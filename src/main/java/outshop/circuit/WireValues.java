@@ -34,10 +34,18 @@ public final class WireValues {
         length);
   }
 
-  /** For a wire whose size nobody stated: any gauge used in such a locomotive. Its ampacity stays unknown. */
+  /**
+   * For a wire whose size nobody stated: any gauge used in such a locomotive. Its ampacity stays
+   * unknown.
+   */
   static Amount usualGauge(String where) {
     return Amount.assumed(
-        22, 16, 30, Unit.GAUGE, where + ": awg", "not stated; any gauge usual in such a locomotive");
+        22,
+        16,
+        30,
+        Unit.GAUGE,
+        where + ": awg",
+        "not stated; any gauge usual in such a locomotive");
   }
 
   /**

@@ -22,7 +22,11 @@ final class CompletenessFigures {
     for (Kind kind : List.of(Kind.CONNECTOR, Kind.CABLE)) {
       for (Fitted fitted : bench.plan().parts(kind)) {
         if (kind == Kind.CABLE || fitted.said("half").isNot("pair")) {
-          facts.add(new ConnectorHalves(Places.of(fitted), bench.plan().said("parts." + fitted.name() + ".other_half"), List.of()));
+          facts.add(
+              new ConnectorHalves(
+                  Places.of(fitted),
+                  bench.plan().said("parts." + fitted.name() + ".other_half"),
+                  List.of()));
         }
       }
     }
@@ -33,8 +37,11 @@ final class CompletenessFigures {
   private static List<Object> presence(Bench bench) {
     Plan plan = bench.plan();
     Map<String, At> missing = new LinkedHashMap<>();
-    boolean drivesMotor = plan.parts(Kind.RECEIVER).stream().anyMatch(r -> r.said("output").is("motor-drive"));
-    boolean primary = plan.parts(Kind.PACK).stream().anyMatch(p -> p.said("chemistry").or("").startsWith("primary"));
+    boolean drivesMotor =
+        plan.parts(Kind.RECEIVER).stream().anyMatch(r -> r.said("output").is("motor-drive"));
+    boolean primary =
+        plan.parts(Kind.PACK).stream()
+            .anyMatch(p -> p.said("chemistry").or("").startsWith("primary"));
     boolean takenOut = plan.said("wiring.pattern").is("pack-taken-out");
     note(missing, plan, Kind.PACK, Station.PACK, true);
     note(missing, plan, Kind.RECEIVER, Station.RADIO, true);
@@ -51,7 +58,8 @@ final class CompletenessFigures {
     return facts;
   }
 
-  private static void note(Map<String, At> missing, Plan plan, Kind kind, Station station, boolean needed) {
+  private static void note(
+      Map<String, At> missing, Plan plan, Kind kind, Station station, boolean needed) {
     if (needed && plan.parts(kind).isEmpty()) {
       missing.put(kind.word(), Places.at(station, kind.word()));
     }
@@ -67,6 +75,7 @@ final class CompletenessFigures {
             ? new Amount.Absent("cost")
             : Amount.sum("cost of the parts", Unit.MONEY, prices);
     Amount budget = plan.amount("wishes.budget");
-    return new Cost(Places.of(plan), total, budget.isMissing() ? new Amount.Absent("budget") : budget);
+    return new Cost(
+        Places.of(plan), total, budget.isMissing() ? new Amount.Absent("budget") : budget);
   }
 }

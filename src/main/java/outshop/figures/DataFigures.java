@@ -11,7 +11,9 @@ import outshop.plan.Fitted;
 import outshop.plan.Plan;
 import outshop.units.Origin;
 
-/** What the readers found unlikely in the rows that this plan uses, and which parts rest on guesses. */
+/**
+ * What the readers found unlikely in the rows that this plan uses, and which parts rest on guesses.
+ */
 final class DataFigures {
   private DataFigures() {}
 
@@ -31,7 +33,10 @@ final class DataFigures {
     return facts;
   }
 
-  /** The part whose row a place lies in, or the plan itself; nothing for rows that this plan does not use. */
+  /**
+   * The part whose row a place lies in, or the plan itself; nothing for rows that this plan does
+   * not use.
+   */
   private static Optional<At> owner(Plan plan, Place place) {
     for (Fitted fitted : plan.parts()) {
       Place row = fitted.part().place();
@@ -44,6 +49,10 @@ final class DataFigures {
 
   private static String what(Problem problem) {
     String expected = problem.expected().isEmpty() ? "" : "; expected " + problem.expected();
-    return problem.place().path() + ": " + problem.what() + (problem.found().isEmpty() ? "" : ", found " + problem.found()) + expected;
+    return problem.place().path()
+        + ": "
+        + problem.what()
+        + (problem.found().isEmpty() ? "" : ", found " + problem.found())
+        + expected;
   }
 }

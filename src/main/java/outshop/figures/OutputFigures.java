@@ -102,18 +102,24 @@ final class OutputFigures {
             steady(decoder, number, loads),
             steadyLimit,
             inrush(decoder, number, loads),
-            decoder.amount("function_peak_amps").orElse(usualPeak(decoder, steadyLimit))));
+            decoder.amount("function_peak_amps").orElse(usualPeak(decoder, steadyLimit, 1))));
   }
 
-  private static Amount usualPeak(Fitted decoder, Amount steadyLimit) {
+  /**
+   * The peak where none is stated.
+   *
+   * @param least the least it may be, times the lasting current: 1 where a peak could have been
+   *     stated, as many as usual where the data has no column for one
+   */
+  private static Amount usualPeak(Fitted decoder, Amount steadyLimit, double least) {
     Amount factor =
         Amount.assumed(
             USUAL_PEAK,
-            USUAL_PEAK,
+            least,
             USUAL_PEAK,
             Unit.COUNT,
-            decoder.name() + ": peak of a function output, times its lasting current",
-            "no peak is stated; common practice, no source");
+            decoder.name() + ": function_peak_amps over function_amps",
+            "no peak is stated; at least the lasting current, by common practice ten times it");
     return Amount.computed(
         decoder.name() + ": usual peak",
         Unit.AMPS,
@@ -273,6 +279,6 @@ final class OutputFigures {
         inrush.stream().allMatch(Amount::isAbsent)
             ? new Amount.Absent(decoder.name() + ": inrush")
             : Amount.sum(decoder.name() + ": all outputs, switched on cold", Unit.AMPS, atOnce),
-        usualPeak(decoder, limit));
+        usualPeak(decoder, limit, USUAL_PEAK));
   }
 }

@@ -18,13 +18,15 @@ import outshop.units.Unit;
 import outshop.units.Want;
 
 /**
- * Amplifier and speakers. An amplifier is limited by voltage, so its power into a load is its rated power x rated load / load. In
- * parallel the power divides as 1 / impedance, in series as impedance.
+ * Amplifier and speakers. An amplifier is limited by voltage, so its power into a load is its rated
+ * power x rated load / load. In parallel the power divides as 1 / impedance, in series as
+ * impedance.
  */
 final class SoundFigures {
   /**
-   * An ohmmeter reads the d.c. resistance of the coil, about 0.75 to 0.9 of the nominal impedance (common practice, no source). IEC
-   * 60268-5 allows the impedance itself to fall to 80 % of its rating.
+   * An ohmmeter reads the d.c. resistance of the coil, about 0.75 to 0.9 of the nominal impedance
+   * (common practice, no source). IEC 60268-5 allows the impedance itself to fall to 80 % of its
+   * rating.
    */
   private static final double[] USUAL_READING = {0.7, 1.0};
 
@@ -59,8 +61,12 @@ final class SoundFigures {
       SpeakerValues.Member member = speakers.members().get(i);
       Amount watts =
           Amount.computed(
-              member.name() + ": share of the power", Unit.WATTS, "amplifier power x share", v -> v[0] * v[1],
-              speakers.amplifierWatts(decoder), shares.get(i));
+              member.name() + ": share of the power",
+              Unit.WATTS,
+              "amplifier power x share",
+              v -> v[0] * v[1],
+              speakers.amplifierWatts(decoder),
+              shares.get(i));
       facts.add(new SpeakerShare(at(member), watts, member.watts()));
     }
     if (speakers.members().size() > 1) {
@@ -70,17 +76,23 @@ final class SoundFigures {
   }
 
   private String described() {
-    return speakers.members().size() == 1 ? speakers.members().get(0).name() : "the " + speakers.members().size() + " speakers";
+    return speakers.members().size() == 1
+        ? speakers.members().get(0).name()
+        : "the " + speakers.members().size() + " speakers";
   }
 
   private static At at(SpeakerValues.Member member) {
-    return member.part().map(Places::of).orElseGet(() -> new At(Station.SOUND, member.name(), "the old speaker"));
+    return member
+        .part()
+        .map(Places::of)
+        .orElseGet(() -> new At(Station.SOUND, member.name(), "the old speaker"));
   }
 
   private void presence(Fitted decoder) {
     Said sound = decoder.said("sound");
     boolean some = !speakers.members().isEmpty();
-    String situation = sound.isUnsaid() && !some ? "unknown" : sound.is("yes") && !some ? "none" : "fine";
+    String situation =
+        sound.isUnsaid() && !some ? "unknown" : sound.is("yes") && !some ? "none" : "fine";
     List<Want> wants = sound instanceof Said.Unsaid u ? List.of(u.want()) : List.of();
     if (sound.is("yes") || situation.equals("unknown")) {
       fact(Places.of(decoder), SpeakerFact.Matter.PRESENCE, situation, "", wants);
@@ -89,8 +101,12 @@ final class SoundFigures {
 
   private Amount quieter(Fitted decoder) {
     return Amount.computed(
-        "quieter than with the rated load", Unit.DECIBELS, "10 x log10(impedance / rated load)",
-        v -> 10 * Math.log10(v[0] / v[1]), speakers.ohms(), decoder.amount("rated_ohms"));
+        "quieter than with the rated load",
+        Unit.DECIBELS,
+        "10 x log10(impedance / rated load)",
+        v -> 10 * Math.log10(v[0] / v[1]),
+        speakers.ohms(),
+        decoder.amount("rated_ohms"));
   }
 
   /** Each speaker's share of the power, in the order of the members. */
@@ -101,10 +117,13 @@ final class SoundFigures {
     List<Amount> shares = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
       int own = i;
-      String how = series ? "impedance / sum of impedances" : "(1 / impedance) / sum of (1 / impedance)";
+      String how =
+          series ? "impedance / sum of impedances" : "(1 / impedance) / sum of (1 / impedance)";
       shares.add(
           Amount.computed(
-              members.get(i).name() + ": share", Unit.SHARE, how,
+              members.get(i).name() + ": share",
+              Unit.SHARE,
+              how,
               v -> {
                 double total = 0;
                 for (double r : v) {
@@ -121,7 +140,9 @@ final class SoundFigures {
     int count = shares.size();
     Amount most =
         Amount.computed(
-            "largest share", Unit.SHARE, "the greatest of the shares",
+            "largest share",
+            Unit.SHARE,
+            "the greatest of the shares",
             v -> {
               double greatest = 0;
               for (double share : v) {
@@ -130,7 +151,13 @@ final class SoundFigures {
               return greatest;
             },
             shares);
-    Amount even = Amount.known(1.0 / count, Unit.SHARE, outshop.units.Origin.STANDARD, "even share", "1 / number of speakers");
+    Amount even =
+        Amount.known(
+            1.0 / count,
+            Unit.SHARE,
+            outshop.units.Origin.STANDARD,
+            "even share",
+            "1 / number of speakers");
     facts.add(new SpeakerPair(at, most, even, bench.plan().said("speakers.polarity")));
   }
 
@@ -155,7 +182,12 @@ final class SoundFigures {
       Said.Unsaid unsaid = (Said.Unsaid) bench.plan().said("speakers.joined_to");
       fact(at, SpeakerFact.Matter.LEADS, "unknown", "", List.of(unsaid.want()));
     } else {
-      fact(at, SpeakerFact.Matter.LEADS, strangers.isEmpty() ? "fine" : "joined", String.join(", ", strangers), List.of());
+      fact(
+          at,
+          SpeakerFact.Matter.LEADS,
+          strangers.isEmpty() ? "fine" : "joined",
+          String.join(", ", strangers),
+          List.of());
     }
   }
 
@@ -167,18 +199,26 @@ final class SoundFigures {
     Amount reading = bench.plan().amount("locomotive.old_speaker.reading");
     Amount nominal = bench.plan().amount("locomotive.old_speaker.nominal");
     if (reading.isAbsent()) {
-      facts.add(new SpeakerFact(at, SpeakerFact.Matter.OLD_SPEAKER, "open", "", reading, nominal, List.of()));
+      facts.add(
+          new SpeakerFact(
+              at, SpeakerFact.Matter.OLD_SPEAKER, "open", "", reading, nominal, List.of()));
       return;
     }
-    Amount ratio = Amount.computed("reading / nominal", Unit.SHARE, "quotient", v -> v[0] / v[1], reading, nominal);
+    Amount ratio =
+        Amount.computed(
+            "reading / nominal", Unit.SHARE, "quotient", v -> v[0] / v[1], reading, nominal);
     if (ratio instanceof Amount.Missing missing) {
       fact(at, SpeakerFact.Matter.OLD_SPEAKER, "unknown", "", missing.wants());
       return;
     }
     double share = ratio.get().value();
     String situation =
-        outside(share, POSSIBLE_READING) ? "far-off" : outside(share, USUAL_READING) ? "doubtful" : "fine";
-    facts.add(new SpeakerFact(at, SpeakerFact.Matter.OLD_SPEAKER, situation, "", reading, nominal, List.of()));
+        outside(share, POSSIBLE_READING)
+            ? "far-off"
+            : outside(share, USUAL_READING) ? "doubtful" : "fine";
+    facts.add(
+        new SpeakerFact(
+            at, SpeakerFact.Matter.OLD_SPEAKER, situation, "", reading, nominal, List.of()));
   }
 
   private static boolean outside(double share, double[] range) {
@@ -196,7 +236,8 @@ final class SoundFigures {
     }
   }
 
-  private void fact(At at, SpeakerFact.Matter matter, String situation, String detail, List<Want> wants) {
+  private void fact(
+      At at, SpeakerFact.Matter matter, String situation, String detail, List<Want> wants) {
     Amount none = new Amount.Absent("reading");
     facts.add(new SpeakerFact(at, matter, situation, detail, none, none, wants));
   }

@@ -7,7 +7,10 @@ import outshop.catalogue.Kind;
 import outshop.plan.Key;
 import outshop.plan.Keys;
 
-/** Writes the reference of the two file formats, {@code docs/catalogue.md} and {@code docs/plan.md}, from their definitions. */
+/**
+ * Writes the reference of the two file formats, {@code docs/catalogue.md} and {@code docs/plan.md},
+ * from their definitions.
+ */
 public final class FormatPages {
   private FormatPages() {}
 
@@ -15,17 +18,30 @@ public final class FormatPages {
   public static String catalogue() {
     StringBuilder text = new StringBuilder();
     text.append("# The catalogue\n\n");
-    text.append("Made from the column definitions; do not edit. A catalogue is a folder of tables, one a kind of part, named `KIND.csv`. Any\n");
-    text.append("spreadsheet opens and saves them: comma, semicolon or tab between cells, point or (with semicolons) comma in numbers. Columns may\n");
-    text.append("stand in any order; columns of your own are kept as notes. A blank cell means *unknown*, never zero; where a part is stated not to\n");
-    text.append("have a thing, write `none` in the columns that allow it. Rows whose id begins with `#` are skipped.\n\n");
-    text.append("The last word of a number's column is its unit; a cell may carry its own (`2600 mA`). Where a column has a usual value, that value\n");
-    text.append("is used for a blank cell, carried as the whole plausible range, and named wherever it matters.\n");
+    text.append(
+        "Made from the column definitions; do not edit. A catalogue is a folder of tables, one a kind of part, named `KIND.csv`. Any\n");
+    text.append(
+        "spreadsheet opens and saves them: comma, semicolon or tab between cells, point or (with semicolons) comma in numbers. Columns may\n");
+    text.append(
+        "stand in any order; columns of your own are kept as notes. A blank cell means *unknown*, never zero; where a part is stated not to\n");
+    text.append(
+        "have a thing, write `none` in the columns that allow it. Rows whose id begins with `#` are skipped.\n\n");
+    text.append(
+        "The last word of a number's column is its unit; a cell may carry its own (`2600 mA`). Where a column has a usual value, that value\n");
+    text.append(
+        "is used for a blank cell, carried as the whole plausible range, and named wherever it matters.\n");
     for (Kind kind : Kind.values()) {
       text.append("\n## ").append(kind.word()).append("\n\n");
-      text.append("| column | what it is | holds | usual if blank | how to get it |\n| --- | --- | --- | --- | --- |\n");
+      text.append(
+          "| column | what it is | holds | usual if blank | how to get it |\n| --- | --- | --- | --- | --- |\n");
       for (Column column : Columns.of(kind)) {
-        text.append("| ").append(column.name()).append(" | ").append(column.help()).append(" | ").append(holds(column)).append(" | ");
+        text.append("| ")
+            .append(column.name())
+            .append(" | ")
+            .append(column.help())
+            .append(" | ")
+            .append(holds(column))
+            .append(" | ");
         column.assumed().ifPresent(a -> text.append(plain(a)));
         text.append(" | ").append(column.how()).append(" |\n");
       }
@@ -37,13 +53,23 @@ public final class FormatPages {
   public static String plan() {
     StringBuilder text = new StringBuilder();
     text.append("# The plan\n\n");
-    text.append("Made from the key definitions; do not edit. A plan is a YAML file. Quantities are written with their unit (`2.4 A`, `7 V`,\n");
-    text.append("`22 AWG`, `1.5 m`, `8 ohm`); a key left out means *unknown*. `*` stands for a name of your own. A part is a catalogue id, or a map\n");
-    text.append("with `part: ID` and what differs, or a map with `kind: KIND` and the columns of that kind. The JSON Schema for editors is\n");
+    text.append(
+        "Made from the key definitions; do not edit. A plan is a YAML file. Quantities are written with their unit (`2.4 A`, `7 V`,\n");
+    text.append(
+        "`22 AWG`, `1.5 m`, `8 ohm`); a key left out means *unknown*. `*` stands for a name of your own. A part is a catalogue id, or a map\n");
+    text.append(
+        "with `part: ID` and what differs, or a map with `kind: KIND` and the columns of that kind. The JSON Schema for editors is\n");
     text.append("[plan.schema.json](plan.schema.json).\n\n");
-    text.append("| key | what it is | holds | example | how to get it |\n| --- | --- | --- | --- | --- |\n");
+    text.append(
+        "| key | what it is | holds | example | how to get it |\n| --- | --- | --- | --- | --- |\n");
     for (Key key : Keys.all()) {
-      text.append("| `").append(key.path()).append("` | ").append(key.help()).append(" | ").append(holds(key)).append(" | `");
+      text.append("| `")
+          .append(key.path())
+          .append("` | ")
+          .append(key.help())
+          .append(" | ")
+          .append(holds(key))
+          .append(" | `");
       text.append(key.example()).append("` | ").append(key.how()).append(" |\n");
     }
     return text.toString();
@@ -57,7 +83,10 @@ public final class FormatPages {
     if (column.type() == Column.Type.TEXT) {
       return "text";
     }
-    String words = column.words().contains("*") ? "words of your own" : "`" + String.join("` `", column.words()) + "`";
+    String words =
+        column.words().contains("*")
+            ? "words of your own"
+            : "`" + String.join("` `", column.words()) + "`";
     return column.type() == Column.Type.WORDS ? "one or more of " + words : words;
   }
 
@@ -71,6 +100,8 @@ public final class FormatPages {
   }
 
   private static String plain(double value) {
-    return value == Math.rint(value) && Math.abs(value) < 1e15 ? Long.toString((long) value) : Double.toString(value);
+    return value == Math.rint(value) && Math.abs(value) < 1e15
+        ? Long.toString((long) value)
+        : Double.toString(value);
   }
 }

@@ -52,7 +52,8 @@ public interface Desk {
     void found(String situation);
 
     /**
-     * Reports what the figures found: a situation of the page, {@code fine}, or {@code unknown} with what is missing.
+     * Reports what the figures found: a situation of the page, {@code fine}, or {@code unknown}
+     * with what is missing.
      */
     void settle(String situation, List<Want> wants);
 

@@ -39,7 +39,7 @@ public final class PageReader {
         name,
         one(name, values, "title"),
         List.copyOf(bounds),
-        Map.copyOf(situations),
+        java.util.Collections.unmodifiableMap(situations),
         one(name, values, "protects-people").equals("yes"),
         one(name, values, "basis"),
         one(name, values, "source"),

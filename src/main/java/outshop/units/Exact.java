@@ -27,7 +27,8 @@ public final class Exact {
 
   /** Whether the two count as the same value; a value that is no number is the same as nothing. */
   public static boolean same(double a, double b) {
-    return a == b || Math.abs(a - b) <= slack(a, b) && Double.isFinite(a) && Double.isFinite(b);
+    boolean finite = Double.isFinite(a) && Double.isFinite(b);
+    return a == b || (finite && Math.abs(a - b) <= slack(a, b));
   }
 
   private static double slack(double a, double b) {

@@ -19,6 +19,11 @@ public final class QuantityReader {
           "([+-]?[0-9]{1,30}(?:\\.[0-9]{1,30})?(?:[eE][+-]?[0-9]{1,2}(?![0-9]))?|[+-]?\\.[0-9]{1,30})"
               + "\\s*(.*)");
 
+  /**
+   * No quantity is longer; a longer text is not even looked at, as matching could take for ever.
+   */
+  private static final int LONGEST = 60;
+
   private QuantityReader() {}
 
   /** What a text was read as: a value in its unit, or why it could not be read. */
@@ -45,14 +50,14 @@ public final class QuantityReader {
     boolean plain = unit == Unit.COUNT || unit == Unit.MONEY;
     String form = plain ? "a plain number" : "a value in " + unitWords(unit);
     String expected = form + ", such as \"" + unit.example() + "\"";
+    if (text.length() > LONGEST) {
+      return new Unreadable(expected);
+    }
     Matcher matcher = FORM.matcher(text.replace('\u00a0', ' ').replace('\u202f', ' ').trim());
     if (!matcher.matches()) {
       return new Unreadable(commaHint(text, expected));
     }
     double value = new BigDecimal(matcher.group(1)).doubleValue();
-    if (Double.isInfinite(value)) {
-      return new Unreadable(expected);
-    }
     String written = matcher.group(2).trim();
     if (plain) {
       return written.isEmpty() ? new Read(value, unit) : new Unreadable(expected);
@@ -65,8 +70,7 @@ public final class QuantityReader {
       return new Unreadable(
           written.startsWith(",") ? commaHint(text, expected) : expected + wrongUnit(written));
     }
-    double held = scaled(matcher.group(1), spelling.get().scale());
-    return Double.isInfinite(held) ? new Unreadable(expected) : new Read(held, unit);
+    return new Read(scaled(matcher.group(1), spelling.get().scale()), unit);
   }
 
   /**

@@ -16,8 +16,9 @@ import outshop.findings.Outcome;
 import outshop.report.Report;
 
 /**
- * Every demo plan gives exactly the findings, with exactly the numbers, that the comment at its head says. With {@code
- * -Doutshop.approve=true} the comments are written anew, to be read before they are committed.
+ * Every demo plan gives exactly the findings, with exactly the numbers, that the comment at its
+ * head says. With {@code -Doutshop.approve=true} the comments are written anew, to be read before
+ * they are committed.
  */
 final class DemoPlansTest {
   private static final String HEAD = "# Findings:";
@@ -49,7 +50,9 @@ final class DemoPlansTest {
   }
 
   private static long bad(Path plan) {
-    return Sample.report(plan).findings().stream().filter(f -> f.outcome() != Outcome.ADVICE).count();
+    return Sample.report(plan).findings().stream()
+        .filter(f -> f.outcome() != Outcome.ADVICE)
+        .count();
   }
 
   private static void compare(Path plan) throws IOException {
@@ -74,7 +77,17 @@ final class DemoPlansTest {
   private static List<String> found(Report report) {
     List<String> lines = new ArrayList<>();
     for (Finding finding : report.findings()) {
-      lines.add("#   " + finding.outcome().words() + " (" + finding.consequence().word() + ") " + finding.rule() + " at " + finding.at().name() + ": " + finding.headline());
+      lines.add(
+          "#   "
+              + finding.outcome().words()
+              + " ("
+              + finding.consequence().word()
+              + ") "
+              + finding.rule()
+              + " at "
+              + finding.at().name()
+              + ": "
+              + finding.headline());
     }
     for (Finding finding : report.cannotTell()) {
       lines.add("#   cannot tell " + finding.rule() + " at " + finding.at().name());

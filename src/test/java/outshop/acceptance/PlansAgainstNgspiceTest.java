@@ -19,8 +19,8 @@ import outshop.circuit.solve.Stored;
 import outshop.figures.Bench;
 
 /**
- * The circuits of the demo plans, given to ngspice, have the same figures: four load cases and charging of each plan that can be
- * solved, every element's current and voltage.
+ * The circuits of the demo plans, given to ngspice, have the same figures: four load cases and
+ * charging of each plan that can be solved, every element's current and voltage.
  */
 final class PlansAgainstNgspiceTest {
   private static final List<LoadCase> CASES =
@@ -42,11 +42,13 @@ final class PlansAgainstNgspiceTest {
     List<Circuit> circuits = circuits();
 
     assertThat(circuits).hasSizeGreaterThanOrEqualTo(40);
-    assertThat(circuits.stream().map(c -> c.name().split("--")[0]).distinct()).hasSizeGreaterThanOrEqualTo(10);
+    assertThat(circuits.stream().map(c -> c.name().split("--")[0]).distinct())
+        .hasSizeGreaterThanOrEqualTo(10);
   }
 
   private static void check(Circuit circuit) throws NoSolution {
-    double difference = Stored.check(circuit.name(), circuit.network(), Solver.solve(circuit.network()));
+    double difference =
+        Stored.check(circuit.name(), circuit.network(), Solver.solve(circuit.network()));
 
     assertThat(difference).isLessThan(Stored.WITHIN_FOR_CONSTANT_POWER);
   }
@@ -57,7 +59,8 @@ final class PlansAgainstNgspiceTest {
       String plan = "plan-" + path.getFileName().toString().replace(".yaml", "");
       Bench bench = Bench.of(Sample.plan(path), List.of());
       for (LoadCase loadCase : CASES) {
-        String name = plan + "--" + loadCase.words().toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
+        String name =
+            plan + "--" + loadCase.words().toLowerCase(Locale.ROOT).replaceAll("[^a-z]+", "-");
         bench.cases().network(loadCase).ifPresent(n -> circuits.add(new Circuit(name, n)));
       }
       Optional<Network> charging = bench.cases().chargingNetwork();

@@ -23,13 +23,15 @@ public final class Sample {
   /** Loaded once: the rules are the same for every test. */
   public static final RuleEngine ENGINE = RuleEngine.load();
 
-  private static final CatalogueReader.Read READ = CatalogueReader.read(FOLDER.resolve("catalogue"));
+  private static final CatalogueReader.Read READ =
+      CatalogueReader.read(FOLDER.resolve("catalogue"));
 
   private Sample() {}
 
   /** The sample catalogue. It must read without an error. */
   public static Catalogue catalogue() {
-    List<Problem> errors = READ.problems().stream().filter(p -> p.severity() == Problem.Severity.ERROR).toList();
+    List<Problem> errors =
+        READ.problems().stream().filter(p -> p.severity() == Problem.Severity.ERROR).toList();
     if (!errors.isEmpty()) {
       throw new IllegalStateException(errors.toString());
     }
@@ -62,7 +64,8 @@ public final class Sample {
 
   private static Plan usable(PlanReader.Read read) {
     if (!read.isUsable()) {
-      throw new IllegalStateException(read.problems().stream().map(Problem::line).toList().toString());
+      throw new IllegalStateException(
+          read.problems().stream().map(Problem::line).toList().toString());
     }
     return read.plan();
   }

@@ -153,6 +153,8 @@ final class CatalogueReaderTest {
 
     String row = "\np1,guess";
     assertThat(CatalogueReader.read(pack(header + row)).problems()).isEmpty();
+    assertThat(CatalogueReader.read(pack(header + "\n" + ",".repeat(600) + row)).problems())
+        .isEmpty();
     assertThat(said(CatalogueReader.read(pack(header + ",more" + row))))
         .containsExactly(
             "error pack.csv:1: row 1: the table is too wide; expected at most 500 columns");

@@ -24,11 +24,11 @@ final class CellTest {
 
   @Test
   void aNumberTellsHowItsDecimalsWereWritten() {
-    assertThat(Cell.read(VOLTS, "7.4")).isEqualTo(new Cell.Number(7.4, Cell.Decimals.PLAIN));
-    assertThat(Cell.read(VOLTS, "7,4")).isEqualTo(new Cell.Number(7.4, Cell.Decimals.COMMA));
-    assertThat(Cell.read(VOLTS, "7,4 V")).isEqualTo(new Cell.Number(7.4, Cell.Decimals.COMMA));
+    assertThat(Cell.read(VOLTS, "7.4")).isEqualTo(new Cell.Quantity(7.4, Cell.Decimals.PLAIN));
+    assertThat(Cell.read(VOLTS, "7,4")).isEqualTo(new Cell.Quantity(7.4, Cell.Decimals.COMMA));
+    assertThat(Cell.read(VOLTS, "7,4 V")).isEqualTo(new Cell.Quantity(7.4, Cell.Decimals.COMMA));
     assertThat(Cell.read(VOLTS, "7.400"))
-        .isEqualTo(new Cell.Number(7.4, Cell.Decimals.PERHAPS_THOUSANDS));
+        .isEqualTo(new Cell.Quantity(7.4, Cell.Decimals.PERHAPS_THOUSANDS));
   }
 
   @Test
@@ -86,7 +86,7 @@ final class CellTest {
 
   @Test
   void aNegativeNumberTooSmallToHoldIsAPlainZero() {
-    Cell.Number zero = (Cell.Number) Cell.read(VOLTS, "-1e-400");
+    Cell.Quantity zero = (Cell.Quantity) Cell.read(VOLTS, "-1e-400");
 
     assertThat(1 / zero.held()).isPositive();
   }

@@ -39,7 +39,8 @@ final class Samples {
   }
 
   Kind kind() {
-    return Kind.values()[random.nextInt(Kind.values().length)];
+    List<String> words = Kind.words();
+    return Kind.of(words.get(random.nextInt(words.size()))).orElseThrow();
   }
 
   /** A plausible number as written in the column, with at most the given decimals. */

@@ -10,7 +10,10 @@ import outshop.rulebook.FormatPages;
 import outshop.rulebook.RuleIndex;
 import outshop.rules.RuleBook;
 
-/** The pages that are made from data are current. With {@code -Doutshop.approve=true} they are written anew. */
+/**
+ * The pages that are made from data are current. With {@code -Doutshop.approve=true} they are
+ * written anew.
+ */
 final class DocsTest {
 
   @Test
@@ -33,6 +36,8 @@ final class DocsTest {
     if (Boolean.getBoolean("outshop.approve")) {
       Files.writeString(path, text);
     }
-    assertThat(Files.readString(path)).as("%s; run the tests with -Doutshop.approve=true and read the difference", file).isEqualTo(text);
+    assertThat(Files.readString(path))
+        .as("%s; run the tests with -Doutshop.approve=true and read the difference", file)
+        .isEqualTo(text);
   }
 }

@@ -1,7 +1,7 @@
 package outshop.house;
 
-import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.Architectures.layeredArchitecture;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
@@ -23,55 +23,90 @@ final class FlowTest {
     assertThat(CLASSES).isNotEmpty();
     layeredArchitecture()
         .consideringOnlyDependenciesInLayers()
-        .layer("units").definedBy("outshop.units..")
-        .layer("input").definedBy("outshop.input..")
-        .layer("catalogue").definedBy("outshop.catalogue..")
-        .layer("plan").definedBy("outshop.plan..")
-        .layer("circuit").definedBy("outshop.circuit..")
-        .layer("figures").definedBy("outshop.figures..")
-        .layer("findings").definedBy("outshop.findings..")
-        .layer("rules").definedBy("outshop.rules..")
-        .layer("ranking").definedBy("outshop.ranking..")
-        .layer("report").definedBy("outshop.report..")
-        .layer("render").definedBy("outshop.render..")
-        .layer("cli").definedBy("outshop.cli..")
-        .layer("rulebook").definedBy("outshop.rulebook..")
-        .whereLayer("cli").mayNotBeAccessedByAnyLayer()
-        .whereLayer("rulebook").mayNotBeAccessedByAnyLayer()
-        .whereLayer("render").mayOnlyBeAccessedByLayers("cli")
-        .whereLayer("report").mayOnlyBeAccessedByLayers("render", "cli")
-        .whereLayer("ranking").mayOnlyBeAccessedByLayers("report", "cli")
-        .whereLayer("rules").mayOnlyBeAccessedByLayers("cli", "rulebook")
-        .whereLayer("findings").mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
-        .whereLayer("figures").mayOnlyBeAccessedByLayers("rules", "cli")
-        .whereLayer("circuit").mayOnlyBeAccessedByLayers("figures", "findings", "rules", "report", "render", "cli", "ranking")
-        .whereLayer("plan").mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
-        .whereLayer("catalogue").mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
+        .layer("units")
+        .definedBy("outshop.units..")
+        .layer("input")
+        .definedBy("outshop.input..")
+        .layer("catalogue")
+        .definedBy("outshop.catalogue..")
+        .layer("plan")
+        .definedBy("outshop.plan..")
+        .layer("circuit")
+        .definedBy("outshop.circuit..")
+        .layer("figures")
+        .definedBy("outshop.figures..")
+        .layer("findings")
+        .definedBy("outshop.findings..")
+        .layer("rules")
+        .definedBy("outshop.rules..")
+        .layer("ranking")
+        .definedBy("outshop.ranking..")
+        .layer("report")
+        .definedBy("outshop.report..")
+        .layer("render")
+        .definedBy("outshop.render..")
+        .layer("cli")
+        .definedBy("outshop.cli..")
+        .layer("rulebook")
+        .definedBy("outshop.rulebook..")
+        .whereLayer("cli")
+        .mayNotBeAccessedByAnyLayer()
+        .whereLayer("rulebook")
+        .mayNotBeAccessedByAnyLayer()
+        .whereLayer("render")
+        .mayOnlyBeAccessedByLayers("cli")
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("render", "cli")
+        .whereLayer("ranking")
+        .mayOnlyBeAccessedByLayers("report", "cli")
+        .whereLayer("rules")
+        .mayOnlyBeAccessedByLayers("cli", "rulebook")
+        .whereLayer("findings")
+        .mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
+        .whereLayer("figures")
+        .mayOnlyBeAccessedByLayers("rules", "cli")
+        .whereLayer("circuit")
+        .mayOnlyBeAccessedByLayers(
+            "figures", "findings", "rules", "report", "render", "cli", "ranking")
+        .whereLayer("plan")
+        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .whereLayer("catalogue")
+        .mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
         .check(CLASSES);
   }
 
   @Test
   void onlyTheRuleLayerKnowsTheRuleEngine() {
     noClasses()
-        .that().resideOutsideOfPackages("outshop.rules..", "outshop.rulebook..")
-        .should().dependOnClassesThat().resideInAnyPackage("org.drools..", "org.kie..")
+        .that()
+        .resideOutsideOfPackages("outshop.rules..", "outshop.rulebook..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.drools..", "org.kie..")
         .check(CLASSES);
   }
 
   @Test
   void onlyReadersAndRenderersKnowFileFormats() {
     noClasses()
-        .that().resideOutsideOfPackages("outshop.input..", "outshop.catalogue..", "outshop.plan..", "outshop.render.json..")
-        .should().dependOnClassesThat().resideInAnyPackage("tools.jackson..")
+        .that()
+        .resideOutsideOfPackages(
+            "outshop.input..", "outshop.catalogue..", "outshop.plan..", "outshop.render.json..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("tools.jackson..")
         .check(CLASSES);
   }
 
   @Test
   void onlyTheCommandLinePrints() {
     noClasses()
-        .that().resideOutsideOfPackages("outshop.cli..", "outshop.rulebook..")
-        .should().accessField(System.class, "out")
-        .orShould().accessField(System.class, "err")
+        .that()
+        .resideOutsideOfPackages("outshop.cli..", "outshop.rulebook..")
+        .should()
+        .accessField(System.class, "out")
+        .orShould()
+        .accessField(System.class, "err")
         .check(CLASSES);
   }
 
@@ -85,8 +120,11 @@ final class FlowTest {
     assertThatThrownBy(
             () ->
                 noClasses()
-                    .that().resideInAPackage("outshop.rules..")
-                    .should().dependOnClassesThat().resideInAPackage("org.kie..")
+                    .that()
+                    .resideInAPackage("outshop.rules..")
+                    .should()
+                    .dependOnClassesThat()
+                    .resideInAPackage("org.kie..")
                     .check(CLASSES))
         .isInstanceOf(AssertionError.class);
   }

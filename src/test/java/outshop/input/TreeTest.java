@@ -38,11 +38,11 @@ final class TreeTest {
 
   @Test
   void keys_rows_and_texts_stand_at_their_places() {
-    assertThat(fields("title: Reedholm\nlamps:\n  - front\n  - {rear: 'led', amps: 60 mA}\n"))
+    assertThat(fields("title: Sallowmere\nlamps:\n  - front\n  - {rear: 'led', amps: 60 mA}\n"))
         .isEqualTo(
             new Tree.Fields(
                 List.of(
-                    new Tree.Entry("title", 1, 1, new Tree.Text("Reedholm", false, 1, 8)),
+                    new Tree.Entry("title", 1, 1, new Tree.Text("Sallowmere", false, 1, 8)),
                     new Tree.Entry(
                         "lamps",
                         2,

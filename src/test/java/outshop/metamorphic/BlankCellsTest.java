@@ -40,7 +40,15 @@ final class BlankCellsTest {
         before.forEach(
             (key, outcome) -> {
               if (outcome.compareTo(Outcome.WARNING) <= 0 && after.get(key) == Outcome.FINE) {
-                broken.add(fitted.name() + "." + column + " blank: " + key + " was " + outcome.words() + ", is fine");
+                broken.add(
+                    fitted.name()
+                        + "."
+                        + column
+                        + " blank: "
+                        + key
+                        + " was "
+                        + outcome.words()
+                        + ", is fine");
               }
             });
       }
@@ -63,7 +71,10 @@ final class BlankCellsTest {
     all.addAll(report.cannotTell());
     all.addAll(report.fine());
     for (Finding finding : all) {
-      outcomes.merge(finding.rule() + " at " + finding.at().name(), finding.outcome(), (a, b) -> a.compareTo(b) <= 0 ? a : b);
+      outcomes.merge(
+          finding.rule() + " at " + finding.at().name(),
+          finding.outcome(),
+          (a, b) -> a.compareTo(b) <= 0 ? a : b);
     }
     return outcomes;
   }

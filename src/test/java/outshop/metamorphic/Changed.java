@@ -27,12 +27,15 @@ final class Changed {
     return with(plan, fitted, numbers, fitted.part().words());
   }
 
-  private static Plan with(Plan plan, Fitted fitted, Map<String, Double> numbers, Map<String, String> words) {
+  private static Plan with(
+      Plan plan, Fitted fitted, Map<String, Double> numbers, Map<String, String> words) {
     Part old = fitted.part();
-    Part part = new Part(old.kind(), old.id(), numbers, words, old.notes(), old.origin(), old.place());
+    Part part =
+        new Part(old.kind(), old.id(), numbers, words, old.notes(), old.origin(), old.place());
     List<Fitted> parts = new ArrayList<>();
     for (Fitted each : plan.parts()) {
-      parts.add(each.name().equals(fitted.name()) ? new Fitted(each.name(), part, each.place()) : each);
+      parts.add(
+          each.name().equals(fitted.name()) ? new Fitted(each.name(), part, each.place()) : each);
     }
     parts.addAll(plan.materials());
     return plan.withParts(parts);

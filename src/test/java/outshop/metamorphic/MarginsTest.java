@@ -24,7 +24,14 @@ final class MarginsTest {
   private static final Map<Kind, List<String>> MORE_IS_BETTER =
       Map.of(
           Kind.RECEIVER, List.of("input_max_volts", "continuous_amps", "peak_amps"),
-          Kind.DECODER, List.of("input_max_volts", "motor_continuous_amps", "motor_peak_amps", "functions_total_amps", "function_amps", "function_peak_amps"),
+          Kind.DECODER,
+              List.of(
+                  "input_max_volts",
+                  "motor_continuous_amps",
+                  "motor_peak_amps",
+                  "functions_total_amps",
+                  "function_amps",
+                  "function_peak_amps"),
           Kind.SWITCH, List.of("dc_amps", "dc_volts"),
           Kind.PACK, List.of("continuous_amps", "max_charge_amps"),
           Kind.JACK, List.of("break_amps", "contact_amps", "dc_volts"),
@@ -79,7 +86,10 @@ final class MarginsTest {
       volts += 0.2 + 3 * random.nextDouble();
       List<String> now =
           violations(Changed.number(plan, pack, "full_volts", volts)).stream()
-              .filter(v -> v.startsWith("voltage/") && (v.contains("over-maximum") || v.contains("over-voltage")))
+              .filter(
+                  v ->
+                      v.startsWith("voltage/")
+                          && (v.contains("over-maximum") || v.contains("over-voltage")))
               .toList();
 
       assertThat(now).as("full volts %s, seed %d", volts, SEED).containsAll(before);

@@ -82,7 +82,7 @@ final class MeasuringSheetTest {
   @Test
   void a_plans_sheet_asks_only_for_what_it_does_not_state() {
     String sheet = flat(of(PlanReaderTest.goodPlan()));
-    assertThat(sheet).startsWith("MEASURING SHEET Reedholm tank engine ");
+    assertThat(sheet).startsWith("MEASURING SHEET Sallowmere tank engine ");
     assertThat(sheet)
         .contains("Bay \"boiler\" metal_all_round:", "celsius: temperature in the bay");
     assertThat(sheet).contains("Motor \"main\" start_surge:", "Motor \"second\" kind:");

@@ -79,7 +79,7 @@ final class PlanReaderTest {
   @Test
   void words_and_texts_stay_as_written() {
     Plan plan = plan(goodPlan());
-    assertThat(plan.title()).isEqualTo("Reedholm tank engine");
+    assertThat(plan.title()).isEqualTo("Sallowmere tank engine");
     assertThat(plan.said("locomotive.old_speaker.kept").is("no")).isTrue();
     assertThat(plan.said("locomotive.bays.boiler.closed"))
         .isEqualTo(new Said.Word("yes", Origin.PLAN, "locomotive.bays.boiler.closed"));

@@ -25,7 +25,7 @@ final class PlanWriterTest {
   static Stream<Arguments> starters() {
     PlanWriter.Start full =
         new PlanWriter.Start(
-            "Reedholm's \"tank\" engine: no. 4",
+            "Sallowmere's \"tank\" engine: no. 4",
             List.of("main", "second"),
             List.of("front", "rear", "cab"),
             List.of("boiler", "tender"),

@@ -30,7 +30,7 @@ public final class Reports {
   /** A report with something of everything. */
   public static Report full() {
     return new Report(
-        "Reedholm tank engine",
+        "Sallowmere tank engine",
         "plans/reedholm.yaml",
         List.of(shortCircuit(), overMaximum(), drop(), tooSmall(), softer(), quieter()),
         List.of(

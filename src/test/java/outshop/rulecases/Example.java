@@ -21,7 +21,12 @@ import outshop.input.Tree;
  * @param at the name of the place whose answer is meant, if given; else the rule's worst answer is
  */
 record Example(
-    String rule, String name, Map<String, Tree.Node> change, String expect, Optional<String> says, Optional<String> at) {
+    String rule,
+    String name,
+    Map<String, Tree.Node> change,
+    String expect,
+    Optional<String> says,
+    Optional<String> at) {
 
   static final Path RULES = Path.of("rules");
 
@@ -49,7 +54,8 @@ record Example(
       Tree.Fields fields = (Tree.Fields) node;
       for (Tree.Entry entry : fields.entries()) {
         if (!List.of("name", "change", "expect", "says", "at").contains(entry.key())) {
-          throw new IllegalStateException(file + ":" + entry.line() + ": no key \"" + entry.key() + "\"");
+          throw new IllegalStateException(
+              file + ":" + entry.line() + ": no key \"" + entry.key() + "\"");
         }
       }
       examples.add(

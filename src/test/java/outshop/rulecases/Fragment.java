@@ -7,7 +7,9 @@ import java.util.List;
 import java.util.Map;
 import outshop.input.Tree;
 
-/** A plan as nested maps that an example can change: a path with points, and what then stands there. */
+/**
+ * A plan as nested maps that an example can change: a path with points, and what then stands there.
+ */
 final class Fragment {
   private static final String REMOVE = "(remove)";
 
@@ -47,7 +49,10 @@ final class Fragment {
     return ((Tree.Text) node).text();
   }
 
-  /** Puts a value at a path, making the maps on the way; {@code (remove)} takes away what stands there. */
+  /**
+   * Puts a value at a path, making the maps on the way; {@code (remove)} takes away what stands
+   * there.
+   */
   void change(String path, Tree.Node to) {
     change(path, value(to));
   }
@@ -109,7 +114,9 @@ final class Fragment {
         write(item, indent + 4, text);
       }
     } else {
-      text.append(" \"").append(value.toString().replace("\\", "\\\\").replace("\"", "\\\"")).append("\"\n");
+      text.append(" \"")
+          .append(value.toString().replace("\\", "\\\\").replace("\"", "\\\""))
+          .append("\"\n");
     }
   }
 }

@@ -21,7 +21,10 @@ import outshop.ranking.Ranking;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 
-/** Runs every example beside every rule, through the whole flow from the plan's text to the findings. */
+/**
+ * Runs every example beside every rule, through the whole flow from the plan's text to the
+ * findings.
+ */
 final class RuleExamplesTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
   private static final Catalogue NOTHING = new Catalogue(List.of());
@@ -31,7 +34,9 @@ final class RuleExamplesTest {
     return Example.all().stream().map(e -> DynamicTest.dynamicTest(e.toString(), () -> run(e)));
   }
 
-  /** Which rule's examples lack an answer that its page allows, beside one that is fine or silent. */
+  /**
+   * Which rule's examples lack an answer that its page allows, beside one that is fine or silent.
+   */
   @TestFactory
   Stream<DynamicTest> everyAnswerOfARuleHasAnExample() {
     List<Example> all = Example.all();
@@ -42,13 +47,20 @@ final class RuleExamplesTest {
   @Test
   void theBasePlanHasNothingWrong() throws IOException {
     List<Finding> bad =
-        findings(base()).stream().filter(f -> f.outcome() == Outcome.VIOLATION || f.outcome() == Outcome.WARNING || f.outcome() == Outcome.CANNOT_TELL).toList();
+        findings(base()).stream()
+            .filter(
+                f ->
+                    f.outcome() == Outcome.VIOLATION
+                        || f.outcome() == Outcome.WARNING
+                        || f.outcome() == Outcome.CANNOT_TELL)
+            .toList();
 
     assertThat(bad).extracting(f -> f.rule() + ": " + f.headline()).isEmpty();
   }
 
   private static void complete(RuleText rule, List<Example> all) {
-    List<String> expected = all.stream().filter(e -> e.rule().equals(rule.name())).map(Example::expect).toList();
+    List<String> expected =
+        all.stream().filter(e -> e.rule().equals(rule.name())).map(Example::expect).toList();
     List<String> needed = new ArrayList<>();
     rule.bounds().forEach(b -> needed.add(b.outcome().words()));
     rule.situations().values().forEach(s -> needed.add(s.outcome().words()));
@@ -78,6 +90,7 @@ final class RuleExamplesTest {
   }
 
   private static Fragment base() throws IOException {
-    return Fragment.of("base-plan.yaml", Files.readAllBytes(Example.RULES.resolve("base-plan.yaml")));
+    return Fragment.of(
+        "base-plan.yaml", Files.readAllBytes(Example.RULES.resolve("base-plan.yaml")));
   }
 }

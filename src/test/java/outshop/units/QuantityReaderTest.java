@@ -3,6 +3,7 @@ package outshop.units;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.HashSet;
+import java.util.List;
 import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
@@ -82,8 +83,8 @@ final class QuantityReaderTest {
         "7,4 V | VOLTS | a value in volts, such as \"7 V\" (write a point, not a comma)",
         "60 F  | CELSIUS | a value in celsius, such as \"60 C\" (\"F\" measures farads)",
         "5. A  | AMPS  | a value in amps, such as \"2.4 A\" (\". A\" is not a unit known here)",
-        "1e999 A | AMPS | a value in amps, such as \"2.4 A\"",
-        "1e9999 A | AMPS | a value in amps, such as \"2.4 A\"",
+        "1e999 A | AMPS | a value in amps, such as \"2.4 A\" (\"e999 A\" is not a unit known here)",
+        "1e9999 A | AMPS | a value in amps, such as \"2.4 A\" (\"e9999 A\" is not a unit known here)",
         "4 cells | COUNT | a plain number, such as \"4\"",
         "9.50 EUR | MONEY | a plain number, such as \"24.50\"",
       })
@@ -93,10 +94,28 @@ final class QuantityReaderTest {
 
   @Test
   void aTextOfMoreThanSixtyCharactersIsRefusedUnseen() {
-    assertThat(QuantityReader.read("1".repeat(58) + " V", Unit.VOLTS))
+    String refused = "a value in volts, such as \"7 V\"";
+
+    assertThat(QuantityReader.read("7" + " ".repeat(58) + "V", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Read(7, Unit.VOLTS));
+    assertThat(QuantityReader.read("7" + " ".repeat(59) + "V", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Unreadable(refused));
+    assertThat(QuantityReader.read("7" + " ".repeat(1_000_000) + "\nx\ny", Unit.VOLTS))
+        .isEqualTo(new QuantityReader.Unreadable(refused));
+  }
+
+  @Test
+  void thirtyDigitsOnEitherSideOfThePointAreRead() {
+    String number = "1".repeat(26) + "." + "1".repeat(30);
+
+    assertThat(QuantityReader.read(number + "e9 V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Unreadable.class);
+    assertThat(QuantityReader.read(number + " V", Unit.VOLTS))
         .isInstanceOf(QuantityReader.Read.class);
-    assertThat(QuantityReader.read("1".repeat(59) + " V", Unit.VOLTS))
-        .isEqualTo(new QuantityReader.Unreadable("a value in volts, such as \"7 V\""));
+    assertThat(QuantityReader.read("1".repeat(30) + "e99 V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Read.class);
+    assertThat(QuantityReader.read("1".repeat(31) + " V", Unit.VOLTS))
+        .isInstanceOf(QuantityReader.Unreadable.class);
   }
 
   @ParameterizedTest
@@ -145,7 +164,7 @@ final class QuantityReaderTest {
       for (int n = random.nextInt(70); n > 0; n--) {
         text.append(signs.charAt(random.nextInt(signs.length())));
       }
-      Unit unit = Unit.values()[random.nextInt(Unit.values().length)];
+      Unit unit = List.of(Unit.values()).get(random.nextInt(Unit.values().length));
       try {
         QuantityReader.Result result = QuantityReader.read(text.toString(), unit);
         if (result instanceof QuantityReader.Read read) {

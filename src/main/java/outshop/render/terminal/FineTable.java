@@ -1,7 +1,6 @@
 package outshop.render.terminal;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,18 +29,38 @@ final class FineTable {
 
   /** What compares numbers first, tightest first, then what has no number to it. */
   void print(List<Finding> fine) {
+    Map<String, Integer> ofRule = new TreeMap<>();
+    rows(shown(fine, true, ofRule));
+    List<Finding> met = shown(fine, false, ofRule);
+    if (!met.isEmpty()) {
+      sheet.paragraph(2, "As it must be, without a number to it:");
+      rows(met);
+    }
+    ofRule.forEach(this::more);
+  }
+
+  private List<Finding> shown(List<Finding> fine, boolean compared, Map<String, Integer> ofRule) {
     List<Finding> rows = new ArrayList<>();
-    Map<String, Integer> left = new HashMap<>();
-    for (boolean compared : new boolean[] {true, false}) {
-      for (Finding finding : fine) {
-        if (finding.demand().isPresent() == compared) {
-          int nth = left.merge(finding.rule(), 1, Integer::sum);
-          if (depth.all() || nth <= TerminalReport.SHOWN_OF_ONE_RULE) {
-            rows.add(finding);
-          }
+    for (Finding finding : fine) {
+      if (finding.demand().isPresent() == compared) {
+        int nth = ofRule.merge(finding.rule(), 1, Integer::sum);
+        if (depth.all() || nth <= TerminalReport.SHOWN_OF_ONE_RULE) {
+          rows.add(finding);
         }
       }
     }
+    return rows;
+  }
+
+  private void more(String rule, int found) {
+    int more = found - TerminalReport.SHOWN_OF_ONE_RULE;
+    if (!depth.all() && more > 0) {
+      hidden += more;
+      sheet.paragraph(2, "and " + more + " more of " + rule + " (--all)");
+    }
+  }
+
+  private void rows(List<Finding> rows) {
     int rule = 0;
     int name = 0;
     for (Finding finding : rows) {
@@ -50,13 +69,6 @@ final class FineTable {
     }
     for (Finding finding : rows) {
       row(finding, rule, Math.min(name, MOST_NAME));
-    }
-    for (Map.Entry<String, Integer> entry : new TreeMap<>(left).entrySet()) {
-      int more = entry.getValue() - TerminalReport.SHOWN_OF_ONE_RULE;
-      if (!depth.all() && more > 0) {
-        hidden += more;
-        sheet.paragraph(2, "and " + more + " more of " + entry.getKey() + " (--all)");
-      }
     }
   }
 
@@ -77,7 +89,7 @@ final class FineTable {
 
   private static String room(Finding finding) {
     if (finding.demand().isEmpty()) {
-      return "as it must be";
+      return "";
     }
     if (finding.past() == 0) {
       return "at the bound";

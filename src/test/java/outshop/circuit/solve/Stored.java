@@ -27,7 +27,10 @@ public final class Stored {
 
   private static final double TOO_SMALL = 1e-6;
 
-  /** Where no current flows, what leakage leaves of a voltage below a tenth of a volt is each program's own. */
+  /**
+   * Where no current flows, what leakage leaves of a voltage below a tenth of a volt is each
+   * program's own.
+   */
   private static final double IDLE_AMPS = 1e-9;
 
   private static final double IDLE_VOLTS = 0.1;
