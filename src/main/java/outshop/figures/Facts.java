@@ -17,6 +17,8 @@ public final class Facts {
     facts.addAll(SoundFigures.of(bench));
     facts.addAll(LightingFigures.of(bench));
     facts.addAll(MotorFigures.of(bench));
+    facts.addAll(FitFigures.of(bench));
+    facts.addAll(EnduranceFigures.of(bench));
     facts.addAll(CompletenessFigures.of(bench));
     facts.addAll(DataFigures.of(bench));
     return facts;

@@ -9,13 +9,10 @@ import outshop.circuit.LampValues;
 import outshop.circuit.LoadCase;
 import outshop.circuit.Places;
 import outshop.plan.Fitted;
-import outshop.plan.Plan;
 import outshop.units.Amount;
-import outshop.units.Said;
 import outshop.units.Unit;
-import outshop.units.Want;
 
-/** Smoke heaters: what they draw, from which output, and what they sit beside. */
+/** Smoke heaters: what they draw, and from which output. */
 final class SmokeFigures {
   private static final LoadCase CRUISING =
       new LoadCase(LoadCase.Charge.FULL, LoadCase.Drive.CRUISING);
@@ -29,9 +26,6 @@ final class SmokeFigures {
       if (fed instanceof HeaterFeed heater) {
         bench.circuit().device(heater.at().name()).ifPresent(d -> fed(d, heater.fullVolts()));
       }
-    }
-    for (Device heater : bench.circuit().devices(Device.Sort.SMOKE_HEATER)) {
-      bench.plan().parts(Kind.PACK).forEach(pack -> facts.add(place(heater, pack)));
     }
   }
 
@@ -105,28 +99,5 @@ final class SmokeFigures {
     return all.size() == 1
         ? all.get(0)
         : Amount.sum("power of all packs, " + CRUISING.words(), Unit.WATTS, all);
-  }
-
-  private HeaterPlace place(Device heater, Fitted pack) {
-    Plan plan = bench.plan();
-    Said packBay = plan.said("parts." + pack.name() + ".bay");
-    String bay = packBay.or("");
-    boolean sameBay =
-        !packBay.isUnsaid()
-            && heater.part().isPresent()
-            && plan.said("parts." + heater.name() + ".bay").is(bay);
-    Optional<List<String>> beside =
-        packBay.isUnsaid() ? Optional.empty() : plan.list("locomotive.bays." + bay + ".beside");
-    Standing standing =
-        sameBay || beside.map(names -> names.contains(heater.name())).orElse(false)
-            ? Standing.of("beside")
-            : beside.isPresent() ? Standing.FINE : Standing.open(placeUnsaid(packBay, bay));
-    return new HeaterPlace(Places.of(heater), standing, pack.name(), bay.isEmpty() ? "bay" : bay);
-  }
-
-  private List<Want> placeUnsaid(Said packBay, String bay) {
-    return packBay.isUnsaid()
-        ? Standing.wants(packBay)
-        : Standing.wants(bench.plan().said("locomotive.bays." + bay + ".beside"));
   }
 }
