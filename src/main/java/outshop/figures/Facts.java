@@ -15,6 +15,8 @@ public final class Facts {
     facts.addAll(ProtectionFigures.of(bench));
     facts.addAll(ChargingFigures.of(bench));
     facts.addAll(SoundFigures.of(bench));
+    facts.addAll(LightingFigures.of(bench));
+    facts.addAll(MotorFigures.of(bench));
     facts.addAll(FitFigures.of(bench));
     facts.addAll(EnduranceFigures.of(bench));
     facts.addAll(ControlFigures.of(bench));
