@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
+import outshop.outside.VerificationPage;
 import outshop.rulebook.FormatPages;
 import outshop.rulebook.RuleIndex;
 import outshop.rules.RuleBook;
@@ -29,6 +30,11 @@ final class DocsTest {
   @Test
   void thePlanReferenceIsCurrent() throws IOException {
     current("docs/plan.md", FormatPages.plan());
+  }
+
+  @Test
+  void theVerificationPageIsCurrent() throws IOException {
+    current("docs/verification.md", VerificationPage.text());
   }
 
   private static void current(String file, String text) throws IOException {

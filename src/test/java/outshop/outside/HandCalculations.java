@@ -1,12 +1,8 @@
-package outshop.acceptance;
-
-import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
+package outshop.outside;
 
 import java.nio.file.Path;
 import java.util.List;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.MethodSource;
+import outshop.acceptance.Sample;
 import outshop.circuit.LoadCase;
 import outshop.figures.Bench;
 
@@ -21,7 +17,8 @@ import outshop.figures.Bench;
  * blocked current. Ie: electronics. Is: sound and lamps. U: the receiver's drop and the decoder's
  * bridge. Wire: 20 AWG has 0.033309 ohm/m (1.7241e-8 ohm m / 0.51761 mm2).
  */
-final class HandCalculationTest {
+final class HandCalculations {
+  private static final double WITHIN = 0.001;
   private static final double AWG20 = 0.033309;
 
   /** A few contacts of a milliohm that only keep the network solvable. */
@@ -42,7 +39,31 @@ final class HandCalculationTest {
     }
   }
 
-  static Loop[] loops() {
+  private HandCalculations() {}
+
+  static List<OutsideCheck> all() {
+    CheckList list =
+        new CheckList("hand calculations")
+            .from("Ohm's and Kirchhoff's laws, worked out by hand from the parts' data");
+    for (Loop loop : loops()) {
+      list.within(
+          WITHIN * loop.motorAmps(),
+          loop.plan(),
+          loop.plan() + ": motor, wheels blocked, pack full",
+          Digits.six(loop.motorAmps()),
+          "A",
+          () -> solvedAmps(loop.plan()));
+    }
+    return list.all();
+  }
+
+  private static double solvedAmps(String plan) {
+    Path file = Sample.FOLDER.resolve("plans").resolve(plan + ".yaml");
+    LoadCase blocked = new LoadCase(LoadCase.Charge.FULL, LoadCase.Drive.BLOCKED);
+    return Bench.of(Sample.plan(file), List.of()).cases().amps(blocked, "motor").get().value();
+  }
+
+  private static Loop[] loops() {
     // 4 cells x 35 mohm / 2 strings + 25 mohm; two contacts of 4 mohm; fuse 26; switch 10; break
     // contact 20 mohm.
     double pack = 4 * 0.035 / 2 + 0.025;
@@ -124,17 +145,5 @@ final class HandCalculationTest {
           0.360,
           0.15 + 1.2),
     };
-  }
-
-  @ParameterizedTest
-  @MethodSource("loops")
-  void theBlockedCurrentIsWhatTheHandCalculationGives(Loop loop) {
-    Bench bench =
-        Bench.of(Sample.plan(Path.of("catalog-sample/plans/" + loop.plan() + ".yaml")), List.of());
-    LoadCase blocked = new LoadCase(LoadCase.Charge.FULL, LoadCase.Drive.BLOCKED);
-
-    double solved = bench.cases().amps(blocked, "motor").get().value();
-
-    assertThat(solved).isCloseTo(loop.motorAmps(), within(0.001 * loop.motorAmps()));
   }
 }
