@@ -7,19 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import outshop.rulebook.FormatPages;
-import outshop.rulebook.RuleIndex;
-import outshop.rules.RuleBook;
 
 /**
- * The pages that are made from data are current. With {@code -Doutshop.approve=true} they are
+ * The references of the file formats are current. With {@code -Doutshop.approve=true} they are
  * written anew.
  */
 final class DocsTest {
-
-  @Test
-  void theRuleIndexIsCurrent() throws IOException {
-    current("docs/rules.md", RuleIndex.text(RuleBook.load()));
-  }
 
   @Test
   void theCatalogueReferenceIsCurrent() throws IOException {
