@@ -16,6 +16,7 @@ import outshop.report.Basis;
 import outshop.report.Lesson;
 import outshop.rules.Bound;
 import outshop.rules.RuleBook;
+import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 import outshop.rules.Situation;
 
@@ -82,9 +83,8 @@ final class ExplainCommand implements Command {
 
   private static Lesson lesson(RuleText rule, Path plan, Given given)
       throws UsageFault, UnusableInput {
-    EngineStart engine = EngineStart.begin();
     PlanFiles files = PlanFiles.read(plan, Paths.optional(given.value("--catalogue")));
-    Lesson lesson = new Check(engine.await()).lesson(rule, files.plan(), files.problems());
+    Lesson lesson = new Check(RuleEngine.load()).lesson(rule, files.plan(), files.problems());
     Optional<String> at = given.value("--at");
     return at.isPresent() ? only(lesson, at.get()) : lesson;
   }

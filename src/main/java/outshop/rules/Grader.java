@@ -244,7 +244,7 @@ final class Grader implements Desk {
       add(
           Outcome.CANNOT_TELL,
           worstConsequence(),
-          "Cannot tell about " + at.described() + ": not stated is " + missing,
+          "Cannot tell about " + at.described() + ": wanted is " + missing,
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

@@ -1,8 +1,5 @@
 package outshop.rulecases;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import outshop.acceptance.Sample;
@@ -27,8 +24,7 @@ record Answered(Example example, Plan plan, List<Finding> answers) {
   static List<Answered> all() {
     synchronized (ALL) {
       if (ALL.isEmpty()) {
-        byte[] base = base();
-        Example.all().forEach(example -> ALL.add(of(example, base)));
+        Example.all().forEach(example -> ALL.add(of(example)));
       }
       return List.copyOf(ALL);
     }
@@ -41,11 +37,11 @@ record Answered(Example example, Plan plan, List<Finding> answers) {
 
   /** The plan that every example starts from. */
   static Plan basePlan() {
-    return Sample.plan("base-plan.yaml", base(), new Catalogue(List.of()));
+    return Sample.plan("base-plan.yaml", Fragment.base().bytes(), new Catalogue(List.of()));
   }
 
-  private static Answered of(Example example, byte[] base) {
-    Fragment fragment = Fragment.of("base-plan.yaml", base);
+  private static Answered of(Example example) {
+    Fragment fragment = Fragment.base();
     example.change().forEach(fragment::change);
     PlanReader.Read read = PlanReader.read("example", fragment.bytes(), new Catalogue(List.of()));
     if (!read.isUsable()) {
@@ -58,13 +54,5 @@ record Answered(Example example, Plan plan, List<Finding> answers) {
             .filter(f -> example.at().map(f.at().name()::equals).orElse(true))
             .toList();
     return new Answered(example, read.plan(), answers);
-  }
-
-  private static byte[] base() {
-    try {
-      return Files.readAllBytes(Example.RULES.resolve("base-plan.yaml"));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }

@@ -2,8 +2,6 @@ package outshop.rulecases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -45,9 +43,9 @@ final class RuleExamplesTest {
   }
 
   @Test
-  void theBasePlanHasNothingWrong() throws IOException {
+  void theBasePlanHasNothingWrong() {
     List<Finding> bad =
-        findings(base()).stream()
+        findings(Fragment.base()).stream()
             .filter(
                 f ->
                     f.outcome() == Outcome.VIOLATION
@@ -69,8 +67,8 @@ final class RuleExamplesTest {
     assertThat(expected).as("an example where nothing is wrong").containsAnyOf("fine", "silent");
   }
 
-  private static void run(Example example) throws IOException {
-    Fragment plan = base();
+  private static void run(Example example) {
+    Fragment plan = Fragment.base();
     example.change().forEach(plan::change);
     List<Finding> answers =
         Ranking.ranked(findings(plan)).stream()
@@ -87,10 +85,5 @@ final class RuleExamplesTest {
     PlanReader.Read read = PlanReader.read("example", plan.bytes(), NOTHING);
     assertThat(read.problems()).filteredOn(p -> p.severity() == Problem.Severity.ERROR).isEmpty();
     return ENGINE.run(Facts.of(Bench.of(read.plan(), read.problems())));
-  }
-
-  private static Fragment base() throws IOException {
-    return Fragment.of(
-        "base-plan.yaml", Files.readAllBytes(Example.RULES.resolve("base-plan.yaml")));
   }
 }
