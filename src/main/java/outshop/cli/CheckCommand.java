@@ -28,10 +28,7 @@ final class CheckCommand implements Command {
             Option.oneOf(
                 "--as", List.of("text", "json"), "the form of the report; text if left out"),
             Option.valued("--to", "FILE", "write the report there; else it goes to the output"),
-            Option.oneOf(
-                "--colour",
-                List.of("auto", "always", "never"),
-                "auto colours on a terminal unless NO_COLOR is set; auto if left out"),
+            Option.COLOUR,
             Option.flag("--working", "show every step behind each number"),
             Option.flag("--all", "show every finding, however many one rule has"),
             Option.flag(

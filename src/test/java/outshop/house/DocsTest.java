@@ -13,22 +13,15 @@ import outshop.outside.VerificationPage;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.rulebook.FormatPages;
-import outshop.rulebook.RuleIndex;
-import outshop.rules.RuleBook;
 
 /**
- * The pages that are made from data are current. With {@code -Doutshop.approve=true} they are
+ * The references of the file formats are current. With {@code -Doutshop.approve=true} they are
  * written anew.
  */
 final class DocsTest {
   private static final String FENCE = "```";
 
   private static final int SCREEN_LINES = 40;
-
-  @Test
-  void theRuleIndexIsCurrent() throws IOException {
-    current("docs/rules.md", RuleIndex.text(RuleBook.load()));
-  }
 
   @Test
   void theCatalogueReferenceIsCurrent() throws IOException {

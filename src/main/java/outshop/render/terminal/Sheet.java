@@ -23,6 +23,11 @@ public final class Sheet {
     return look.width();
   }
 
+  /** As it will be printed, for measuring. */
+  String cleaned(String words) {
+    return clean.text(words);
+  }
+
   /** An empty line. */
   public void blank() {
     text.append('\n');
