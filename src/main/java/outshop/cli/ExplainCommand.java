@@ -19,6 +19,7 @@ import outshop.rules.RuleBook;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 import outshop.rules.Situation;
+import outshop.rules.Words;
 
 /** {@code explain}: prints a rule's page, and with a plan what the rule makes of it. */
 final class ExplainCommand implements Command {
@@ -65,6 +66,7 @@ final class ExplainCommand implements Command {
       reasons(rule, sheet);
     }
     PageText.print(RuleBook.page(rule.name()), sheet);
+    words(rule, sheet);
     around.print(sheet.text());
     return Exit.OK;
   }
@@ -152,6 +154,16 @@ final class ExplainCommand implements Command {
       for (String cure : rule.cures()) {
         sheet.hanging("  - ", PageText.gaps(cure));
       }
+    }
+  }
+
+  /** What the words mean that the rule's sentences use. */
+  private static void words(RuleText rule, Sheet sheet) {
+    List<Words.Word> words = Words.usedIn(rule.sentences());
+    if (!words.isEmpty()) {
+      sheet.blank();
+      sheet.heading("Words");
+      words.forEach(word -> sheet.hanging("  - ", word.term() + ": " + word.meaning()));
     }
   }
 }

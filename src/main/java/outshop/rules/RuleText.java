@@ -1,5 +1,6 @@
 package outshop.rules;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import outshop.units.Amount;
@@ -63,6 +64,15 @@ public record RuleText(
 
   public String family() {
     return name.substring(0, name.indexOf('/'));
+  }
+
+  /** Every sentence in which it may speak: title, headlines, what is fine, reason, cures. */
+  public List<String> sentences() {
+    List<String> sentences = new ArrayList<>(List.of(title, headline, fine, why));
+    bounds.forEach(bound -> sentences.add(bound.headline()));
+    situations.values().forEach(situation -> sentences.add(situation.headline()));
+    sentences.addAll(cures);
+    return sentences;
   }
 
   /** The sentence for a bound that was passed. */

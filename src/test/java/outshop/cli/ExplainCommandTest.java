@@ -193,6 +193,35 @@ final class ExplainCommandTest {
   }
 
   @Test
+  void aBoundSpeaksInItsOwnSentenceWhereItHasOne() throws IOException {
+    assertThat(explain(RULE, Plans.withReceiverFor(folder, "17 V")).shown())
+        .contains(
+            "receiver takes at most 17 V and a full pack gives it 16.8 V: a little more would");
+    assertThat(explain(RULE, Plans.withReceiverFor(folder, "14 V")).shown())
+        .contains(
+            "receiver takes at most 14 V and a full pack gives it 16.8 V, which burns it out");
+  }
+
+  @Test
+  void theExamplesSayInWordsWhatTheyChangeAndWhatTheRuleAnswers() {
+    String page = words(Run.of("explain", RULE).out());
+    assertThat(page)
+        .contains(
+            "just outside the limit receiver: input max violation volts 16.79 V",
+            "the limit is not stated receiver: input max cannot tell volts not stated");
+    assertThat(words(Run.of("explain", "protection/fuse-missing").out()))
+        .contains("wiring wires pack.plus", "no fuse", "says nothing");
+  }
+
+  @Test
+  void theWordsThatTheRuleUsesAreExplained() {
+    String out = Run.of("explain", "current/jack-break-contact-overloaded").out();
+    assertThat(words(out.substring(out.indexOf("\nWords\n"))))
+        .contains("- break contact: a third contact in a charging jack that is closed while")
+        .doesNotContain("smoke heater: ");
+  }
+
+  @Test
   void signsThatTheTerminalLacksAreSpelledOut() throws IOException {
     Run ascii =
         Run.in(

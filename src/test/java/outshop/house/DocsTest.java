@@ -13,6 +13,7 @@ import outshop.outside.VerificationPage;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.rulebook.FormatPages;
+import outshop.rulebook.WordPage;
 
 /**
  * The references of the file formats are current. With {@code -Doutshop.approve=true} they are
@@ -31,6 +32,11 @@ final class DocsTest {
   @Test
   void thePlanReferenceIsCurrent() throws IOException {
     current("docs/plan.md", FormatPages.plan());
+  }
+
+  @Test
+  void thePageOfWordsIsCurrent() throws IOException {
+    current("docs/words.md", WordPage.text());
   }
 
   @Test

@@ -224,7 +224,7 @@ public final class TerminalReport {
     if (hidden > 0) {
       tally.append(" Counted but not shown: ").append(hidden).append(" (--all).");
     }
-    tally.append(" What a rule means: outshop explain RULE.");
+    tally.append(" What a rule means, in your numbers: outshop explain RULE --plan PLAN.");
     sheet.blank();
     sheet.paragraph(0, tally.toString());
   }
