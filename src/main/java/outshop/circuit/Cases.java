@@ -60,6 +60,20 @@ public final class Cases {
         element);
   }
 
+  /**
+   * Current that packs give together, in amps, as a size: what one gives and another takes counts
+   * out.
+   */
+  public Amount givenAmps(LoadCase loadCase, List<String> packs) {
+    return figure(
+        solve(loadCase),
+        loadCase.words(),
+        String.join(" and ", packs) + ", " + loadCase.words(),
+        Unit.AMPS,
+        s -> Math.abs(packs.stream().mapToDouble(s::amps).sum()),
+        packs.get(0));
+  }
+
   /** Volts between two terminals, the first against the second. */
   public Amount volts(LoadCase loadCase, String plus, String minus) {
     return between(

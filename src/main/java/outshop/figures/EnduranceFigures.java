@@ -129,10 +129,11 @@ final class EnduranceFigures {
     if (share instanceof Amount.Known k && Exact.same(k.value(), 0)) {
       return Plan.fixed(0, Unit.AMPS, label, "takes no share of the time");
     }
-    LoadCase loadCase = new LoadCase(LoadCase.Charge.NOMINAL, drive);
-    List<Amount> each =
-        chains.stream().map(c -> bench.cases().amps(loadCase, c.packs().get(0).name())).toList();
-    return each.size() == 1 ? each.get(0) : Amount.sum(label, Unit.AMPS, each);
+    return bench
+        .cases()
+        .givenAmps(
+            new LoadCase(LoadCase.Charge.NOMINAL, drive),
+            chains.stream().map(c -> c.packs().get(0).name()).toList());
   }
 
   private LeftOn leftOn(Fitted pack) {

@@ -6,15 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.stream.Stream;
-import org.drools.compiler.kie.builder.impl.InternalKieModule;
-import org.drools.model.codegen.ExecutableModelProject;
-import org.kie.api.KieServices;
-import org.kie.api.builder.KieBuilder;
-import org.kie.api.builder.KieFileSystem;
-import org.kie.api.builder.Message;
 import outshop.rules.RuleBook;
-import outshop.rules.RuleBookException;
 import outshop.rules.RuleEngine;
 
 /**
@@ -73,39 +68,23 @@ public final class RuleBookBuild {
   }
 
   private static List<String> compile(Path rules, List<Path> drls, Path out) throws IOException {
-    KieServices services = KieServices.get();
-    KieFileSystem files = services.newKieFileSystem();
-    files.generateAndWritePomXML(services.newReleaseId("outshop", "rules", "1"));
+    Map<String, String> sources = new TreeMap<>();
     for (Path drl : drls) {
-      files.write("src/main/resources/rules/" + name(rules, drl) + ".drl", Files.readAllBytes(drl));
+      sources.put(name(rules, drl), Files.readString(drl));
     }
-    KieBuilder builder = services.newKieBuilder(files).buildAll(ExecutableModelProject.class);
-    List<String> faults = new ArrayList<>();
-    for (Message message : builder.getResults().getMessages(Message.Level.ERROR)) {
-      faults.add(message.getPath() + ":" + message.getLine() + ": " + message.getText());
+    RuleCompiler.Compiled compiled = RuleCompiler.compile(sources);
+    if (!compiled.faults().isEmpty()) {
+      return compiled.faults().stream().map(RuleCompiler.Fault::toString).toList();
     }
-    if (!faults.isEmpty()) {
-      return faults;
-    }
-    InternalKieModule module = (InternalKieModule) builder.getKieModule();
-    StringBuilder models = new StringBuilder();
-    for (String file : module.getFileNames().stream().sorted().toList()) {
-      if (file.endsWith(".class") && file.startsWith("rules/")) {
-        Path target = out.resolve(file);
-        Files.createDirectories(target.getParent());
-        Files.write(target, module.getBytes(file));
-        if (file.matches("rules/[^/]+/Rules[0-9A-F]+\\.class")) {
-          models.append(file.replace('/', '.'), 0, file.length() - ".class".length()).append('\n');
-        }
-      }
-    }
-    if (models.isEmpty()) {
-      throw new RuleBookException("rules", "nothing was compiled");
+    for (Map.Entry<String, byte[]> file : compiled.classes().entrySet()) {
+      Path target = out.resolve(file.getKey());
+      Files.createDirectories(target.getParent());
+      Files.write(target, file.getValue());
     }
     write(
         out.resolve(RuleEngine.class.getPackageName().replace('.', '/')).resolve(RuleEngine.MODELS),
-        models.toString());
-    return faults;
+        String.join("\n", compiled.models()) + "\n");
+    return List.of();
   }
 
   private static void write(Path file, String text) throws IOException {

@@ -97,6 +97,10 @@ final class Grader implements Desk {
     }
 
     private void compare(Amount demand, Amount limit, boolean over) {
+      if (rule.bounds().stream().anyMatch(bound -> bound.over() != over)) {
+        throw new RuleBookException(
+            rule.name(), "it and its page disagree whether the limit is the most or the least");
+      }
       for (Amount amount : List.of(demand, limit)) {
         if (amount instanceof Amount.Absent absent) {
           silences.add(new Silence(rule.name(), at, absent.label()));

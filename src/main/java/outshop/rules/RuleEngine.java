@@ -30,6 +30,20 @@ public final class RuleEngine {
     return new RuleEngine(RuleBook.load(), KieBaseBuilder.createKieBaseFromModel(models()));
   }
 
+  /**
+   * The engine of rules that were compiled apart.
+   *
+   * @param book the pages of these rules
+   */
+  public static RuleEngine of(RuleBook book, List<Model> rules) {
+    return new RuleEngine(book, KieBaseBuilder.createKieBaseFromModel(rules));
+  }
+
+  /** The same rules with what other pages say about them; nothing is loaded again. */
+  public RuleEngine with(RuleBook pages) {
+    return new RuleEngine(pages, base);
+  }
+
   private static List<Model> models() {
     List<Model> models = new ArrayList<>();
     for (String name : RuleBook.resource(MODELS)) {

@@ -110,6 +110,37 @@ final class EnduranceFiguresTest {
         .isCloseTo(hours, within(1e-9));
   }
 
+  /**
+   * Two packs side by side of which one stands higher: what it drives through the other is no load.
+   * By hand the receiver's 0.1 A is all that is used, whatever runs between the packs.
+   */
+  @Test
+  void whatRunsBetweenPacksIsNotCountedAsUsed() {
+    String pack =
+        "{kind: pack, chemistry: li-ion, cells_series_count: 4, strings_parallel_count: 1, "
+            + "cell_milliohms: 50 mohm, protection: no, nominal_volts: %s, capacity_ah: 2 Ah}";
+    String text =
+        """
+        wishes: {duty: {standing: 100 %%, cruising: 0 %%, slipping: 0 %%}}
+        parts:
+          pack: %s
+          pack-b: %s
+          receiver: {kind: receiver, own_milliamps: 100 mA, drop_volts: 0.1 V, path_milliohms: 50 mohm}
+        wiring:
+          pattern: by-wire
+          wires:
+            - {from: pack.plus, to: pack-b.plus, wire: {kind: wire, awg: 20 AWG}, length: 50 mm}
+            - {from: pack.minus, to: pack-b.minus, wire: {kind: wire, awg: 20 AWG}, length: 50 mm}
+            - {from: pack.plus, to: receiver.in+, wire: {kind: wire, awg: 20 AWG}, length: 50 mm}
+            - {from: pack.minus, to: receiver.in-, wire: {kind: wire, awg: 20 AWG}, length: 50 mm}
+        """
+            .formatted(pack.formatted("14.8 V"), pack.formatted("14.4 V"));
+
+    RunTime run = run(read("outshop_plan: 1\n" + text));
+
+    assertThat(run.meanAmps().get().value()).isCloseTo(0.1, within(1e-6));
+  }
+
   /** 5.2 Ah, electronics 100 mA and a pack that draws 0.02 mA itself: 52 h, less a little. */
   @Test
   void leftOnItLastsByItsStandbyCurrent() throws IOException {

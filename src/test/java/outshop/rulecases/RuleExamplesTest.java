@@ -8,14 +8,8 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import outshop.catalogue.Catalogue;
-import outshop.figures.Bench;
-import outshop.figures.Facts;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
-import outshop.input.Problem;
-import outshop.plan.PlanReader;
-import outshop.ranking.Ranking;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 
@@ -25,7 +19,6 @@ import outshop.rules.RuleText;
  */
 final class RuleExamplesTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
-  private static final Catalogue NOTHING = new Catalogue(List.of());
 
   @TestFactory
   Stream<DynamicTest> everyExampleAnswersAsItSays() {
@@ -45,7 +38,7 @@ final class RuleExamplesTest {
   @Test
   void theBasePlanHasNothingWrong() {
     List<Finding> bad =
-        findings(Fragment.base()).stream()
+        ENGINE.run(Example.facts(Fragment.base())).stream()
             .filter(
                 f ->
                     f.outcome() == Outcome.VIOLATION
@@ -68,22 +61,6 @@ final class RuleExamplesTest {
   }
 
   private static void run(Example example) {
-    Fragment plan = Fragment.base();
-    example.change().forEach(plan::change);
-    List<Finding> answers =
-        Ranking.ranked(findings(plan)).stream()
-            .filter(f -> f.rule().equals(example.rule()))
-            .filter(f -> example.at().map(f.at().name()::equals).orElse(true))
-            .toList();
-
-    String answer = answers.isEmpty() ? "silent" : answers.get(0).outcome().words();
-    assertThat(answer).as("%s", answers).isEqualTo(example.expect());
-    example.says().ifPresent(piece -> assertThat(answers.get(0).headline()).contains(piece));
-  }
-
-  private static List<Finding> findings(Fragment plan) {
-    PlanReader.Read read = PlanReader.read("example", plan.bytes(), NOTHING);
-    assertThat(read.problems()).filteredOn(p -> p.severity() == Problem.Severity.ERROR).isEmpty();
-    return ENGINE.run(Facts.of(Bench.of(read.plan(), read.problems())));
+    assertThat(example.failure(Answered.to(example).answers())).isEmpty();
   }
 }

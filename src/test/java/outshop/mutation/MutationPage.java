@@ -1,0 +1,147 @@
+package outshop.mutation;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/** What a whole run found, as a page. */
+final class MutationPage {
+  private static final String HEAD =
+      """
+      # How good the rules' examples are
+
+      Made by `mvn -q test-compile exec:exec@rule-mutation`; do not edit. Each rule gets one deliberate fault at a time (a *mutant*), in its
+      page or in its text, and only its own examples are run on it. A fault that an example answers otherwise is noticed; one that no example
+      notices *survives*. Some faults change nothing that an example could see: those are *equivalent* and listed below with the reason, kept
+      by hand in `src/test/resources/equivalent-mutants.txt`. Faults that do not compile cannot get into the rule book and are not counted.
+
+      A bound is moved by 1 %: values in a plan have three digits, so an example just on each side of a bound must notice that.
+
+      """;
+
+  private final List<Trial> trials;
+  private final EquivalentMutants equivalent;
+
+  MutationPage(List<Trial> trials, EquivalentMutants equivalent) {
+    this.trials = trials.stream().filter(Trial::counts).toList();
+    this.equivalent = equivalent;
+  }
+
+  /** The mutants that survive and are not on the list of equivalent ones. */
+  List<Mutant> survivors() {
+    return trials.stream()
+        .filter(Trial::survived)
+        .map(Trial::mutant)
+        .filter(m -> equivalent.reason(m).isEmpty())
+        .toList();
+  }
+
+  /** Lines of the list that nothing needs; of the whole list if every rule was tried. */
+  List<EquivalentMutants.Entry> stale(boolean whole) {
+    List<EquivalentMutants.Entry> stale = new ArrayList<>(equivalent.stale(trials));
+    stale.removeIf(e -> !whole && e.rule().equals("*"));
+    if (whole) {
+      stale.addAll(equivalent.orphans(trials));
+    }
+    return stale;
+  }
+
+  String score() {
+    return new Row(trials).words();
+  }
+
+  String text() {
+    StringBuilder text = new StringBuilder(HEAD);
+    text.append(score()).append(".\n");
+    table(text, "family", Trial::family);
+    table(text, "fault", trial -> trial.mutant().fault().words());
+    text.append("\n## Faults that no example notices\n\n");
+    if (survivors().isEmpty()) {
+      text.append("None.\n");
+    } else {
+      text.append("| rule | fault | in detail |\n| --- | --- | --- |\n");
+      survivors().forEach(m -> text.append(cells(m)).append(" |\n"));
+    }
+    text.append(
+        "\n## Equivalent faults\n\n| rule | fault | in detail | why no example can see it |\n");
+    text.append("| --- | --- | --- | --- |\n");
+    for (Trial trial : trials) {
+      if (trial.survived()) {
+        equivalent
+            .reason(trial.mutant())
+            .ifPresent(
+                why -> text.append(cells(trial.mutant())).append(" | ").append(why).append(" |\n"));
+      }
+    }
+    return text.toString();
+  }
+
+  private static String cells(Mutant mutant) {
+    return "| "
+        + mutant.rule()
+        + " | "
+        + mutant.fault().words()
+        + " | `"
+        + mutant.what().replace("|", "\\|")
+        + "`";
+  }
+
+  private void table(StringBuilder text, String by, Function<Trial, String> group) {
+    Map<String, List<Trial>> groups = new LinkedHashMap<>();
+    if (by.equals("fault")) {
+      for (Fault fault : Fault.values()) {
+        groups.put(fault.words(), new ArrayList<>());
+      }
+    }
+    trials.forEach(t -> groups.computeIfAbsent(group.apply(t), g -> new ArrayList<>()).add(t));
+    groups.values().removeIf(List::isEmpty);
+    text.append("\n## By ").append(by).append("\n\n| ").append(by);
+    text.append(" | mutants | noticed | of these by an error | equivalent | survive | score |\n");
+    text.append("| --- | --- | --- | --- | --- | --- | --- |\n");
+    groups.forEach(
+        (name, of) -> text.append("| ").append(name).append(new Row(of).cells()).append(" |\n"));
+    text.append("| all").append(new Row(trials).cells()).append(" |\n");
+  }
+
+  /** Counts of some of the trials. */
+  private final class Row {
+    private final int all;
+    private final long stopped;
+    private final long equivalents;
+    private final long survive;
+
+    Row(List<Trial> of) {
+      all = of.size();
+      stopped = of.stream().filter(t -> t.fate() == Fate.STOPPED).count();
+      long left = of.stream().filter(Trial::survived).count();
+      equivalents =
+          of.stream()
+              .filter(t -> t.survived() && equivalent.reason(t.mutant()).isPresent())
+              .count();
+      survive = left - equivalents;
+    }
+
+    private long noticed() {
+      return all - equivalents - survive;
+    }
+
+    private String share() {
+      return all == equivalents
+          ? "-"
+          : String.format(Locale.ROOT, "%.1f %%", 100.0 * noticed() / (all - equivalents));
+    }
+
+    String cells() {
+      return " | %d | %d | %d | %d | %d | %s"
+          .formatted(all, noticed(), stopped, equivalents, survive, share());
+    }
+
+    String words() {
+      return "%d mutants, of which %d equivalent; of the other %d the examples notice %d: %s"
+          .formatted(all, equivalents, all - equivalents, noticed(), share());
+    }
+  }
+}
