@@ -1,7 +1,8 @@
 package outshop.rulecases;
 
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import outshop.acceptance.Sample;
 import outshop.catalogue.Catalogue;
 import outshop.figures.Bench;
@@ -18,16 +19,16 @@ import outshop.ranking.Ranking;
  * @param answers of the example's rule alone, at the place it means, worst first
  */
 record Answered(Example example, Plan plan, List<Finding> answers) {
-  private static final List<Answered> ALL = new ArrayList<>();
+  private static final Map<Example, Answered> ANSWERED = new ConcurrentHashMap<>();
 
-  /** Every example of every rule; they are run once, for all tests that look at the answers. */
+  /** Every example of every rule. */
   static List<Answered> all() {
-    synchronized (ALL) {
-      if (ALL.isEmpty()) {
-        Example.all().forEach(example -> ALL.add(of(example)));
-      }
-      return List.copyOf(ALL);
-    }
+    return Example.all().stream().map(Answered::to).toList();
+  }
+
+  /** One example; it is run once, for all tests that look at the answers. */
+  static Answered to(Example example) {
+    return ANSWERED.computeIfAbsent(example, Answered::run);
   }
 
   /** Those of one rule. */
@@ -40,7 +41,7 @@ record Answered(Example example, Plan plan, List<Finding> answers) {
     return Sample.plan("base-plan.yaml", Fragment.base().bytes(), new Catalogue(List.of()));
   }
 
-  private static Answered of(Example example) {
+  private static Answered run(Example example) {
     Fragment fragment = Fragment.base();
     example.change().forEach(fragment::change);
     PlanReader.Read read = PlanReader.read("example", fragment.bytes(), new Catalogue(List.of()));

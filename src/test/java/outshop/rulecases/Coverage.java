@@ -119,13 +119,27 @@ record Coverage(RuleText rule, List<String> parts, List<Answered> shown) {
     return nearest(bound, past).map(Coverage::percent).orElse("none");
   }
 
-  /** The demand over the limit, of the example nearest to the bound on one side of it. */
+  /**
+   * The demand over the limit, of the example nearest to the bound on one side of it. Past it means
+   * that this bound decides: no worse one is passed as well.
+   */
   private Optional<Double> nearest(Bound bound, boolean past) {
     return compared()
-        .filter(f -> bound.passed(f.demand().get().value(), f.limit().get().value()) == past)
+        .filter(f -> past ? decides(bound, f) : !passed(bound, f))
         .map(f -> f.demand().get().value() / f.limit().get().value())
         .filter(Double::isFinite)
         .min((a, b) -> Double.compare(Math.abs(a - bound.factor()), Math.abs(b - bound.factor())));
+  }
+
+  private boolean decides(Bound bound, Finding finding) {
+    return rule.bounds().stream()
+        .filter(b -> passed(b, finding))
+        .findFirst()
+        .equals(Optional.of(bound));
+  }
+
+  private static boolean passed(Bound bound, Finding finding) {
+    return bound.passed(finding.demand().get().value(), finding.limit().get().value());
   }
 
   private Stream<Finding> compared() {
