@@ -37,6 +37,13 @@ public final class Cases {
 
   private record Unanswered(Amount.Missing missing) implements Solved {}
 
+  private static final Solved SHORTED =
+      new Unanswered(
+          Amount.missing(
+              "wiring",
+              "a circuit without a short",
+              "mend the short that is reported, then check again"));
+
   public Cases(Plan plan, Circuit circuit) {
     this.plan = plan;
     this.circuit = circuit;
@@ -51,6 +58,20 @@ public final class Cases {
         Unit.AMPS,
         s -> Math.abs(s.amps(element)),
         element);
+  }
+
+  /**
+   * Current that packs give together, in amps, as a size: what one gives and another takes counts
+   * out.
+   */
+  public Amount givenAmps(LoadCase loadCase, List<String> packs) {
+    return figure(
+        solve(loadCase),
+        loadCase.words(),
+        String.join(" and ", packs) + ", " + loadCase.words(),
+        Unit.AMPS,
+        s -> Math.abs(packs.stream().mapToDouble(s::amps).sum()),
+        packs.get(0));
   }
 
   /** Volts between two terminals, the first against the second. */
@@ -264,14 +285,28 @@ public final class Cases {
   }
 
   private Solved solve(LoadCase loadCase) {
-    return solved.computeIfAbsent(loadCase, c -> answer(CaseNetwork.running(plan, circuit, c)));
+    return solved.computeIfAbsent(
+        loadCase,
+        c -> shorted(circuit.running()) ? SHORTED : answer(CaseNetwork.running(plan, circuit, c)));
   }
 
   private Solved charging() {
     if (charging.isEmpty()) {
-      charging = Optional.of(answer(CaseNetwork.charging(plan, circuit)));
+      charging =
+          Optional.of(
+              shorted(circuit.charging()) ? SHORTED : answer(CaseNetwork.charging(plan, circuit)));
     }
     return charging.get();
+  }
+
+  /**
+   * Whether plus meets minus in a state: then every current is the short's, and says nothing of the
+   * parts.
+   */
+  private boolean shorted(State state) {
+    Joins joins = new Joins(circuit, state);
+    return circuit.devices(Device.Sort.PACK).stream()
+        .anyMatch(p -> joins.joined(p.terminal("plus"), p.terminal("minus")));
   }
 
   private static Solved answer(CaseNetwork network) {

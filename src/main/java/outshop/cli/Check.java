@@ -6,8 +6,10 @@ import outshop.figures.Facts;
 import outshop.findings.Finding;
 import outshop.input.Problem;
 import outshop.plan.Plan;
+import outshop.report.Lesson;
 import outshop.report.Report;
 import outshop.report.Reporting;
+import outshop.rules.Judged;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 
@@ -28,13 +30,33 @@ public final class Check {
    */
   public Report report(Plan plan, List<Problem> problems) {
     Bench bench = Bench.of(plan, problems);
-    List<Finding> findings = engine.run(Facts.of(bench));
-    return Reporting.of(
+    return report(bench, engine.run(Facts.of(bench)));
+  }
+
+  /**
+   * What one rule makes of a plan.
+   *
+   * @param problems what the readers found in the plan and in the catalogue
+   */
+  Lesson lesson(RuleText rule, Plan plan, List<Problem> problems) {
+    Bench bench = Bench.of(plan, problems);
+    Judged judged = engine.judge(Facts.of(bench));
+    return Lesson.of(
+        rule.name(),
+        rule.reads(),
+        rule::boundsAt,
         plan,
+        report(bench, judged.findings()),
+        judged.silences());
+  }
+
+  private Report report(Bench bench, List<Finding> findings) {
+    return Reporting.of(
+        bench.plan(),
         bench.cases(),
         findings,
         rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),
         engine.book().all().size(),
-        problems);
+        bench.problems());
   }
 }

@@ -1,6 +1,7 @@
 package outshop.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,6 +13,7 @@ import outshop.render.json.JsonReport;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.report.Report;
+import outshop.rules.RuleEngine;
 
 /** {@code check}: judges a plan and reports. */
 final class CheckCommand implements Command {
@@ -26,10 +28,7 @@ final class CheckCommand implements Command {
             Option.oneOf(
                 "--as", List.of("text", "json"), "the form of the report; text if left out"),
             Option.valued("--to", "FILE", "write the report there; else it goes to the output"),
-            Option.oneOf(
-                "--colour",
-                List.of("auto", "always", "never"),
-                "auto colours on a terminal unless NO_COLOR is set; auto if left out"),
+            Option.COLOUR,
             Option.flag("--working", "show every step behind each number"),
             Option.flag("--all", "show every finding, however many one rule has"),
             Option.flag(
@@ -41,12 +40,11 @@ final class CheckCommand implements Command {
     Path plan = Paths.of(given.operand(0));
     Optional<Path> named = Paths.optional(given.value("--catalogue"));
     Optional<Path> to = Paths.optional(given.value("--to"));
-    EngineStart engine = EngineStart.begin();
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
       refuseInput(to.get(), plan, files.catalogue());
     }
-    Report report = new Check(engine.await()).report(files.plan(), files.problems());
+    Report report = new Check(RuleEngine.load()).report(files.plan(), files.problems());
     if (to.isPresent()) {
       OutFile.write(to.get(), text(report, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
@@ -75,7 +73,7 @@ final class CheckCommand implements Command {
   /** A file is no terminal: colours only if they were asked for by name. */
   private static Look toFile(Given given) {
     boolean colour = given.value("--colour").orElse("auto").equals("always");
-    return new Look(Look.USUAL, colour, java.nio.charset.StandardCharsets.UTF_8);
+    return new Look(Look.USUAL, colour, StandardCharsets.UTF_8);
   }
 
   static int code(Report report, boolean strict) {

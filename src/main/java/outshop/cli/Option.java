@@ -13,6 +13,11 @@ import java.util.List;
 record Option(String name, String value, List<String> words, String help) {
   static final Option TRACE =
       flag("--trace", "if the program itself fails, show where it happened");
+  static final Option COLOUR =
+      oneOf(
+          "--colour",
+          List.of("auto", "always", "never"),
+          "auto colours on a terminal unless NO_COLOR is set; auto if left out");
   static final Option HELP = flag("--help", "this text");
 
   static Option flag(String name, String help) {

@@ -15,6 +15,13 @@ public final class Facts {
     facts.addAll(ProtectionFigures.of(bench));
     facts.addAll(ChargingFigures.of(bench));
     facts.addAll(SoundFigures.of(bench));
+    facts.addAll(LightingFigures.of(bench));
+    facts.addAll(MotorFigures.of(bench));
+    facts.addAll(FitFigures.of(bench));
+    facts.addAll(EnduranceFigures.of(bench));
+    facts.addAll(ControlFigures.of(bench));
+    facts.addAll(RailFigures.of(bench));
+    facts.addAll(WiringFigures.of(bench));
     facts.addAll(CompletenessFigures.of(bench));
     facts.addAll(DataFigures.of(bench));
     return facts;

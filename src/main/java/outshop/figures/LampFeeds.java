@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleUnaryOperator;
-import outshop.catalogue.Kind;
 import outshop.circuit.Cases;
 import outshop.circuit.Device;
 import outshop.circuit.LampValues;
@@ -26,13 +25,12 @@ final class LampFeeds {
     this.noLoad = noLoad;
   }
 
-  /** A function output that feeds a lamp. */
-  private record Output(String number, Fitted decoder) {}
-
   List<Object> all() {
     List<Object> facts = new ArrayList<>();
     for (Device device : bench.circuit().devices()) {
-      if (!fed(device) && (output(device.name()).isEmpty() || noLoad.patternWanted().isEmpty())) {
+      if (!fed(device)
+          && (FunctionOutput.feeding(bench, device.name()).isEmpty()
+              || noLoad.patternWanted().isEmpty())) {
         continue;
       }
       if (device.sort() == Device.Sort.BULB) {
@@ -89,7 +87,7 @@ final class LampFeeds {
     }
     LoadCase standing = new LoadCase(charge, LoadCase.Drive.STANDING);
     Amount solved = size(bench.cases().volts(standing, device.terminal("a"), device.terminal("b")));
-    Optional<Output> output = output(device.name());
+    Optional<FunctionOutput> output = FunctionOutput.feeding(bench, device.name());
     if (output.isEmpty()) {
       return solved;
     }
@@ -104,7 +102,8 @@ final class LampFeeds {
   }
 
   /** Volts at a lamp whose output is a plain switch. */
-  private Amount freeVolts(LampValues lamp, Output output, LoadCase standing, Amount solved) {
+  private Amount freeVolts(
+      LampValues lamp, FunctionOutput output, LoadCase standing, Amount solved) {
     Amount supply = output.decoder().amount("function_supply_volts");
     if (supply.isMissing()) {
       return supply;
@@ -126,14 +125,9 @@ final class LampFeeds {
         resistorVolts(lamp, output));
   }
 
-  private Amount resistorVolts(LampValues lamp, Output output) {
-    Optional<Fitted> resistor =
-        bench
-            .plan()
-            .text("outputs." + output.number() + ".resistor")
-            .flatMap(bench.plan()::part)
-            .filter(part -> part.is(Kind.RESISTOR));
-    return resistor
+  private Amount resistorVolts(LampValues lamp, FunctionOutput output) {
+    return output
+        .resistor(bench)
         .map(
             r ->
                 Amount.computed(
@@ -172,20 +166,5 @@ final class LampFeeds {
     return volts instanceof Amount.Known k && k.value() < 0
         ? Amount.computed(k.label(), k.unit(), k.how(), v -> Math.abs(v[0]), k)
         : volts;
-  }
-
-  private Optional<Output> output(String load) {
-    for (String number : bench.plan().names("outputs")) {
-      String at = "outputs." + number;
-      if (bench.plan().list(at + ".feeds").orElse(List.of()).contains(load)) {
-        return bench
-            .plan()
-            .text(at + ".decoder")
-            .flatMap(bench.plan()::part)
-            .or(() -> bench.first(Kind.DECODER))
-            .map(decoder -> new Output(number, decoder));
-      }
-    }
-    return Optional.empty();
   }
 }

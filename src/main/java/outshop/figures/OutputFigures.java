@@ -16,7 +16,6 @@ import outshop.circuit.Station;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
 import outshop.units.Amount;
-import outshop.units.Exact;
 import outshop.units.Said;
 import outshop.units.Unit;
 
@@ -27,9 +26,6 @@ final class OutputFigures {
    * no peak. Common practice, no source.
    */
   private static final double USUAL_PEAK = 10;
-
-  /** Two readings of a filament differ by no more than an ohmmeter's scatter. From memory. */
-  private static final double SAME_READING = 0.1;
 
   private static final LoadCase LIT = new LoadCase(LoadCase.Charge.FULL, LoadCase.Drive.STANDING);
 
@@ -250,7 +246,8 @@ final class OutputFigures {
     }
     String at = "locomotive.lamps." + lamp.name() + ".";
     Said kind = bench.plan().said(at + "kind");
-    if (!kind.is("filament") && !readsAlike(stated, bench.plan().amount(at + "reverse"))) {
+    if (!kind.is("filament")
+        && Readings.lamp(stated, bench.plan().amount(at + "reverse")) != Readings.Lamp.FILAMENT) {
       return Amount.missing(
           lamp.name(), "kind", "read it with an ohmmeter both ways: alike means a filament");
     }
@@ -258,12 +255,6 @@ final class OutputFigures {
         ? Amount.missing(
             lamp.name(), "forward", "it reads open: broken, or no filament; read it again")
         : stated.named(lamp.name() + ": cold resistance");
-  }
-
-  private static boolean readsAlike(Amount one, Amount other) {
-    return one instanceof Amount.Known a
-        && other instanceof Amount.Known b
-        && !Exact.above(Math.abs(a.value() - b.value()), SAME_READING * a.value());
   }
 
   private OutputLoad together(Fitted decoder, List<OutputLoad> outputs, boolean only) {

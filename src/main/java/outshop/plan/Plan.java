@@ -161,6 +161,30 @@ public final class Plan {
     return new Plan(file, stated, others, wires, accepted);
   }
 
+  /** Which of the things stated in a plan are meant: by path, and whether a number stands there. */
+  public interface Meant {
+    boolean matches(String path, boolean number);
+  }
+
+  /** This plan as if what is meant had never been stated. */
+  public Plan without(Meant meant) {
+    Map<String, Stated> left = new LinkedHashMap<>();
+    stated.forEach(
+        (path, at) -> {
+          if (!meant.matches(path, at.texts().isEmpty() && !isSection(path))) {
+            left.put(path, at);
+          }
+        });
+    List<Fitted> all = new ArrayList<>(parts.values());
+    all.addAll(materials.values());
+    return new Plan(file, left, all, wires, accepted);
+  }
+
+  /** Whether a path is a name of the user's own that only holds others. */
+  private static boolean isSection(String path) {
+    return Keys.find(path).isEmpty();
+  }
+
   /** Every fitted part, in the order of the power path, then of name. */
   public Collection<Fitted> parts() {
     return Collections.unmodifiableCollection(parts.values());

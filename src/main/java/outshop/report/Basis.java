@@ -25,4 +25,12 @@ public final class Basis {
     }
     return String.join("; ", words);
   }
+
+  /**
+   * Basis and source in one sentence; a source that says itself of what kind it is stands alone.
+   */
+  public static String words(String basis, String source) {
+    String words = words(basis);
+    return source.startsWith(words) ? source : words + ": " + source;
+  }
 }

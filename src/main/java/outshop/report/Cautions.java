@@ -11,13 +11,16 @@ import outshop.plan.Plan;
  * replace the makers' instructions.
  */
 final class Cautions {
+  /** Of every report and of every part of one. */
+  static final String GENERAL =
+      "This report compares data; it cannot see the wiring, and it does not say that anything is without danger. The makers' "
+          + "instructions, local codes and qualified people come first.";
+
   private Cautions() {}
 
   static List<String> of(Plan plan) {
     List<String> cautions = new ArrayList<>();
-    cautions.add(
-        "This report compares data; it cannot see the wiring, and it does not say that anything is without danger. The makers' "
-            + "instructions, local codes and qualified people come first.");
+    cautions.add(GENERAL);
     if (plan.parts(Kind.PACK).stream()
         .map(Fitted::part)
         .anyMatch(p -> p.said("chemistry").or("li-ion").startsWith("li"))) {

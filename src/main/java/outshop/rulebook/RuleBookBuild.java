@@ -14,8 +14,8 @@ import outshop.rules.RuleEngine;
 
 /**
  * Turns {@code rules/FAMILY/NAME.drl|.md|.cases.yaml} into what the program loads: the heads of all
- * pages in one file, the pages, and the classes the rules compile to. A rule without its page or
- * its examples, or whose file, package and name disagree, does not build.
+ * pages in one file, the pages with their examples, and the classes the rules compile to. A rule
+ * without its page or its examples, or whose file, package and name disagree, does not build.
  */
 public final class RuleBookBuild {
   private RuleBookBuild() {}
@@ -60,9 +60,9 @@ public final class RuleBookBuild {
       int end = page.subList(1, page.size()).indexOf("---") + 1;
       heads.append("= ").append(name).append('\n');
       page.subList(0, end + 1).forEach(line -> heads.append(line).append('\n'));
-      write(
-          folder.resolve("pages/" + name + ".md"),
-          String.join("\n", page.subList(end + 1, page.size())) + "\n");
+      List<String> shown = new ArrayList<>(page.subList(end + 1, page.size()));
+      shown.addAll(ExampleTable.section(name, rules.resolve(name + ".cases.yaml")));
+      write(folder.resolve("pages/" + name + ".md"), String.join("\n", shown) + "\n");
     }
     write(folder.resolve(RuleBook.HEADS), heads.toString());
   }

@@ -41,8 +41,15 @@ final class Siblings {
         faults.add(e.getMessage());
       }
     }
-    if (!Files.exists(rules.resolve(name + ".cases.yaml"))) {
+    Path cases = rules.resolve(name + ".cases.yaml");
+    if (!Files.exists(cases)) {
       faults.add(name + ".cases.yaml: the rule has no examples");
+    } else {
+      try {
+        ExampleTable.section(name, cases);
+      } catch (RuleBookException e) {
+        faults.add(e.getMessage());
+      }
     }
     return faults;
   }

@@ -11,6 +11,7 @@ import outshop.circuit.At;
 import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
+import outshop.findings.Silence;
 import outshop.units.Amount;
 import outshop.units.AmountText;
 import outshop.units.Exact;
@@ -33,13 +34,14 @@ final class Grader implements Desk {
 
   private final RuleBook book;
   private final List<Finding> findings = new ArrayList<>();
+  private final List<Silence> silences = new ArrayList<>();
 
   Grader(RuleBook book) {
     this.book = book;
   }
 
-  List<Finding> findings() {
-    return findings;
+  Judged judged() {
+    return new Judged(findings, silences);
   }
 
   @Override
@@ -99,8 +101,11 @@ final class Grader implements Desk {
         throw new RuleBookException(
             rule.name(), "it and its page disagree whether the limit is the most or the least");
       }
-      if (demand.isAbsent() || limit.isAbsent()) {
-        return;
+      for (Amount amount : List.of(demand, limit)) {
+        if (amount instanceof Amount.Absent absent) {
+          silences.add(new Silence(rule.name(), at, absent.label()));
+          return;
+        }
       }
       TreeSet<Want> wants = new TreeSet<>();
       for (Amount amount : List.of(demand, limit)) {
@@ -142,7 +147,7 @@ final class Grader implements Desk {
               && kindest.outcome() != Outcome.VIOLATION
               && !rule.protectsPeople();
       Outcome outcome = softened ? Outcome.WARNING : here.outcome();
-      String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline();
+      String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline(here);
       Finding.Mark mark = mark(here, limit, over);
       add(
           outcome,
@@ -243,7 +248,7 @@ final class Grader implements Desk {
       add(
           Outcome.CANNOT_TELL,
           worstConsequence(),
-          "Cannot tell about " + at.described() + ": not stated is " + missing,
+          "Cannot tell about " + at.described() + ": wanted is " + missing,
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),

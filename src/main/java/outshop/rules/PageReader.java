@@ -46,7 +46,8 @@ public final class PageReader {
         bounds.isEmpty() ? "" : one(name, values, "headline"),
         one(name, values, "fine"),
         one(name, values, "why"),
-        values.getOrDefault("do", List.of()));
+        values.getOrDefault("do", List.of()),
+        reads(values));
   }
 
   private static Map<String, List<String>> head(String name, List<String> lines) {
@@ -77,9 +78,19 @@ public final class PageReader {
     return found.get(0);
   }
 
-  /** {@code violation over 100 % destroys}. */
+  /** {@code pack, receiver}; nothing where the line is left out. */
+  private static List<String> reads(Map<String, List<String>> values) {
+    List<String> words = new ArrayList<>();
+    for (String line : values.getOrDefault("reads", List.of())) {
+      words.addAll(List.of(line.split("\\s*,\\s*")));
+    }
+    return List.copyOf(words);
+  }
+
+  /** {@code violation over 100 % destroys}, and {@code | sentence} where it has one of its own. */
   private static Bound bound(String name, String text) {
-    String[] words = text.split("\\s+");
+    String[] cells = text.split("\\s*\\|\\s*", 2);
+    String[] words = cells[0].split("\\s+");
     if (words.length != 5 || !words[3].equals("%")) {
       throw new RuleBookException(name, "no bound: " + text);
     }
@@ -87,7 +98,8 @@ public final class PageReader {
         Outcome.of(words[0]),
         Consequence.of(words[4]),
         outshop.units.QuantityReader.scaled(words[2], 0.01),
-        words[1].equals("over"));
+        words[1].equals("over"),
+        cells.length == 1 ? "" : cells[1]);
   }
 
   /** {@code never | violation | destroys | sentence}. */

@@ -65,6 +65,11 @@ public final class RuleEngine {
    * @param facts records of the figures package
    */
   public List<Finding> run(Collection<?> facts) {
+    return judge(facts).findings();
+  }
+
+  /** As {@link #run}, with where a rule had nothing to compare. */
+  public Judged judge(Collection<?> facts) {
     Grader grader = new Grader(book);
     KieSession session = base.newKieSession();
     try {
@@ -76,6 +81,6 @@ public final class RuleEngine {
     } finally {
       session.dispose();
     }
-    return grader.findings();
+    return grader.judged();
   }
 }

@@ -45,7 +45,7 @@ final class MainTest {
       assertThat(run.out()).startsWith(rule.name() + "\n-----");
       assertThat(words(run.out()))
           .contains(words(rule.title()), words(rule.why()), words(rule.source()))
-          .contains("Why it matters");
+          .contains("Why it matters", "Examples --------");
       assertThat(words(run.out()).contains("It protects people")).isEqualTo(rule.protectsPeople());
       assertThat(run.out().lines()).allSatisfy(l -> assertThat(l.length()).isLessThanOrEqualTo(80));
     }

@@ -98,17 +98,6 @@ final class ProtectionFiguresTest {
   }
 
   /**
-   * A battery of 10 V and 0.2 ohm drives 50 A through a short: Kuphaldt, Lessons in Electric
-   * Circuits, vol. I, 5th ed., chapter on batteries.
-   */
-  @Test
-  void aShortAtThePackDrivesTheCurrentOfTheTextbook() {
-    FuseFault fault = only(facts("10 V", "6 V", "100 mohm", RIGHT), FuseFault.class);
-
-    assertThat(fault.mostAmps().get().value()).isEqualTo(50, within(1e-9));
-  }
-
-  /**
    * 18 AWG has 6.385 ohm in 1000 ft (304.8 m): Floyd, Electric Circuit Fundamentals, 2nd ed., as
    * the handbook gives it. The feed of 3 wires out and 2 back, the fuse, the switch, the break
    * contact and the pack lie in series.

@@ -191,7 +191,7 @@ final class PlanReaderTest {
     isKnown(wires.get(0).length(), 0.06, Unit.METRES, Origin.PLAN);
     isKnown(wires.get(2).length(), 0, Unit.METRES, Origin.PLAN);
     assertThat(wires.get(1).length())
-        .isEqualTo(Amount.missing("wiring.wires.2", "length", "measure"));
+        .isEqualTo(Amount.missing("wiring.wires.2", "length", "ruler along the wire"));
   }
 
   @Test

@@ -101,15 +101,6 @@ public record Example(
     return fields.find(key).map(e -> ((Tree.Text) e.value()).text());
   }
 
-  /** The plan that every example starts from. */
-  static Fragment base() {
-    try {
-      return Fragment.of("base-plan.yaml", Files.readAllBytes(RULES.resolve("base-plan.yaml")));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
-  }
-
   /** The facts of a plan. Errors: {@link IllegalStateException} if it cannot be read. */
   static List<Object> facts(Fragment plan) {
     PlanReader.Read read = PlanReader.read("example", plan.bytes(), NOTHING);
@@ -123,7 +114,7 @@ public record Example(
 
   /** The facts of the base plan with this example's changes. */
   public List<Object> facts() {
-    Fragment plan = base();
+    Fragment plan = Fragment.base();
     change.forEach(plan::change);
     return facts(plan);
   }

@@ -1,6 +1,10 @@
 package outshop.rulecases;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -10,7 +14,8 @@ import outshop.input.Tree;
 /**
  * A plan as nested maps that an example can change: a path with points, and what then stands there.
  */
-final class Fragment {
+public final class Fragment {
+  private static final Path BASE = Example.RULES.resolve("base-plan.yaml");
   private static final String REMOVE = "(remove)";
 
   private final Map<String, Object> root;
@@ -19,8 +24,17 @@ final class Fragment {
     this.root = root;
   }
 
+  /** The plan that every example starts from. */
+  public static Fragment base() {
+    try {
+      return of(BASE.getFileName().toString(), Files.readAllBytes(BASE));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
   /** The plan in a file's text. */
-  static Fragment of(String file, byte[] bytes) {
+  public static Fragment of(String file, byte[] bytes) {
     Tree.Read read = Tree.read(file, bytes);
     if (!read.problems().isEmpty()) {
       throw new IllegalStateException(read.problems().toString());
@@ -58,7 +72,7 @@ final class Fragment {
   }
 
   /** As {@link #change(String, Tree.Node)}, for a text. */
-  void change(String path, Object to) {
+  public void change(String path, Object to) {
     String[] steps = path.split("\\.");
     Map<String, Object> at = root;
     for (int i = 0; i < steps.length - 1; i++) {
@@ -84,7 +98,7 @@ final class Fragment {
   }
 
   /** The plan as a file's text. */
-  byte[] bytes() {
+  public byte[] bytes() {
     StringBuilder text = new StringBuilder();
     write(root, 0, text);
     return text.toString().getBytes(StandardCharsets.UTF_8);

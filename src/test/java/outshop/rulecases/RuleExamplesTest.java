@@ -38,7 +38,7 @@ final class RuleExamplesTest {
   @Test
   void theBasePlanHasNothingWrong() {
     List<Finding> bad =
-        ENGINE.run(Example.facts(Example.base())).stream()
+        ENGINE.run(Example.facts(Fragment.base())).stream()
             .filter(
                 f ->
                     f.outcome() == Outcome.VIOLATION

@@ -72,12 +72,14 @@ final class FineTable {
     }
   }
 
+  /** A name wider than its column begins further left, where the rule's name leaves room. */
   private void row(Finding finding, int rule, int name) {
     StringBuilder first = new StringBuilder("  ").append(finding.rule());
-    pad(first, rule + 4 - first.length());
     String at = name(finding);
+    int over = Math.max(0, Glyphs.columns(at) - name);
+    pad(first, Math.max(2, rule + 4 - first.length() - over));
     first.append(at);
-    pad(first, name - Glyphs.columns(at) + 2);
+    pad(first, Math.max(2, name - Glyphs.columns(at) + 2));
     sheet.row(first.toString(), room(finding));
     if (depth.working()) {
       sheet.paragraph(6, finding.headline());

@@ -4,11 +4,12 @@ import java.util.List;
 
 /**
  * A page of Markdown as plain text: headings with a rule under them, paragraphs and lists wrapped,
- * code and tables as they stand, and no marks of emphasis.
+ * tables in columns, code as it stands, and no marks of emphasis.
  */
 public final class PageText {
   private final Sheet sheet;
   private final StringBuilder paragraph = new StringBuilder();
+  private PageTable table = new PageTable();
   private String first = "";
   private boolean inCode;
   private boolean gapWanted;
@@ -38,10 +39,13 @@ public final class PageText {
     if (line.startsWith("```")) {
       end();
       inCode = !inCode;
-    } else if (inCode || line.startsWith("|")) {
+    } else if (inCode) {
       end();
       gap();
       sheet.verbatim(2, line);
+    } else if (line.startsWith("|")) {
+      endParagraph();
+      table.add(plain(line));
     } else if (line.startsWith("#")) {
       end();
       sheet.blank();
@@ -49,7 +53,7 @@ public final class PageText {
       gapWanted = false;
       fresh = true;
     } else if (line.isBlank()) {
-      boolean underHeading = paragraph.length() == 0 && fresh;
+      boolean underHeading = paragraph.length() == 0 && table.isEmpty() && fresh;
       end();
       gapWanted = !underHeading;
     } else {
@@ -59,8 +63,10 @@ public final class PageText {
 
   private void words(String line) {
     int mark = listMark(line);
-    if (mark > 0) {
+    if (mark > 0 || !table.isEmpty()) {
       end();
+    }
+    if (mark > 0) {
       first = "  " + line.substring(0, mark).replace('*', '-');
     } else if (paragraph.length() > 0) {
       paragraph.append(' ');
@@ -81,6 +87,15 @@ public final class PageText {
   }
 
   private void end() {
+    endParagraph();
+    if (!table.isEmpty()) {
+      gap();
+      table.print(sheet);
+      table = new PageTable();
+    }
+  }
+
+  private void endParagraph() {
     if (paragraph.length() > 0) {
       gap();
       sheet.hanging(first, plain(paragraph.toString()));

@@ -23,6 +23,11 @@ public final class Sheet {
     return look.width();
   }
 
+  /** As it will be printed, for measuring. */
+  String cleaned(String words) {
+    return clean.text(words);
+  }
+
   /** An empty line. */
   public void blank() {
     text.append('\n');
@@ -68,12 +73,8 @@ public final class Sheet {
   void row(String left, String right) {
     String begin = clean.text(left);
     String end = clean.text(right);
-    int room = look.width() - Glyphs.columns(begin.stripTrailing());
     if (Glyphs.columns(begin) + Glyphs.columns(end) <= look.width()) {
       put("", Paint.NONE, begin + end, Paint.NONE);
-    } else if (Glyphs.columns(end.strip()) + 2 <= room) {
-      int gap = room - Glyphs.columns(end.strip());
-      put("", Paint.NONE, begin.stripTrailing() + " ".repeat(gap) + end.strip(), Paint.NONE);
     } else {
       paragraph(begin.length() - begin.stripLeading().length(), left);
       if (!end.isBlank()) {

@@ -60,7 +60,32 @@ public final class Stored {
     } else {
       allowAbsence();
     }
-    return Math.max(largest, compare(name + ", stored", network, solution, read(name)));
+    return Math.max(largest, differenceFromStored(name, network, solution));
+  }
+
+  /** As {@link #check}, with the stored results alone. */
+  private static double differenceFromStored(String name, Network network, Solution solution) {
+    return compare(name + ", stored", network, solution, read(name));
+  }
+
+  /**
+   * The largest difference from the stored results, in amps or volts, whichever is more.
+   *
+   * @throws AssertionError as {@link #check}
+   */
+  public static double apartFromStored(String name, Network network, Solution solution) {
+    differenceFromStored(name, network, solution);
+    double largest = 0;
+    for (Map.Entry<String, double[]> stored : read(name).entrySet()) {
+      double[] result = stored.getValue();
+      double amps = solution.amps(stored.getKey());
+      double volts = solution.volts(stored.getKey());
+      if (!(idle(amps, volts) && idle(result[0], result[1]))) {
+        double apart = Math.max(Math.abs(amps - result[0]), Math.abs(volts - result[1]));
+        largest = Math.max(largest, apart);
+      }
+    }
+    return largest;
   }
 
   /** As {@link #check}, with these results. */

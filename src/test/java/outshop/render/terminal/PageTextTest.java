@@ -54,15 +54,48 @@ final class PageTextTest {
   }
 
   @Test
-  void codeAndTablesStandAsTheyAre() {
-    assertThat(page("words", "", "```yaml", "pack:  {cells: 4}", "```", "", "| a  | b |"))
+  void codeStandsAsItIs() {
+    assertThat(page("words", "", "```yaml", "pack:  {cells: 4}", "```"))
         .isEqualTo(
             """
             words
 
               pack:  {cells: 4}
+            """);
+  }
 
-              | a  | b |
+  @Test
+  void aTableThatFitsStandsInColumns() {
+    assertThat(
+            page("words", "", "| gauge | 16 |", "| --- | --- |", "| stands | 22 A |", "", "more"))
+        .isEqualTo(
+            """
+            words
+
+              gauge   16
+              ------------
+              stands  22 A
+
+            more
+            """);
+  }
+
+  @Test
+  void cellsThatDoNotFitAreWrappedInTheirColumns() {
+    assertThat(
+            page(
+                "| example | answer |",
+                "| --- | --- |",
+                "| a full pack of four cells | warning |",
+                "| a receiver that takes more than it could ever be given | fine |"))
+        .isEqualTo(
+            """
+              example                        answer
+              --------------------------------------
+              a full pack of four cells      warning
+
+              a receiver that takes more     fine
+              than it could ever be given
             """);
   }
 

@@ -19,6 +19,9 @@ import outshop.render.Approved;
 import outshop.render.FindingBuilder;
 import outshop.render.Reports;
 import outshop.report.Report;
+import outshop.units.Amount;
+import outshop.units.Origin;
+import outshop.units.Unit;
 
 final class TerminalReportTest {
   private static final TerminalReport.Depth SHORT = new TerminalReport.Depth(false, false);
@@ -91,6 +94,32 @@ final class TerminalReportTest {
         .contains("lamp-7 gets more")
         .doesNotContain("more of")
         .doesNotContain("not shown");
+  }
+
+  @Test
+  void aLongNameAmongWhatIsFineMovesLeftAndTheRoomStaysInItsColumn() {
+    List<Finding> fine = new ArrayList<>();
+    for (String[] row :
+        new String[][] {
+          {"current/jack-break-contact-overloaded", "jack"},
+          {"current/wire-overloaded", "decoder.speaker+ - speaker.plus"}
+        }) {
+      fine.add(
+          FindingBuilder.of(row[0], Outcome.FINE, Consequence.NUISANCE)
+              .at(Station.WIRING, row[1], row[1])
+              .compares(
+                  Amount.known(1, Unit.AMPS, Origin.PLAN, "has", "plan"),
+                  true,
+                  Amount.known(4, Unit.AMPS, Origin.PLAN, "limit", "plan"),
+                  1)
+              .build());
+    }
+    assertThat(TerminalReport.text(Reports.withFindings("Two", List.of(), fine), PLAIN, SHORT))
+        .contains(
+            """
+              current/jack-break-contact-overloaded  jack                          75 %
+              current/wire-overloaded         decoder.speaker+ - speaker.plus      75 %
+            """);
   }
 
   @Test

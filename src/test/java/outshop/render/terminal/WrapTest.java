@@ -12,8 +12,7 @@ final class WrapTest {
 
   @Test
   void aNumberStaysWithItsUnit() {
-    assertThat(Wrap.lines("it draws 2.4 A, fused", 10))
-        .containsExactly("it draws", "2.4 A,", "fused");
+    assertThat(Wrap.lines("it draws 2.4 A, fused", 12)).containsExactly("it draws", "2.4 A, fused");
     assertThat(Wrap.lines("charged to 4.20 V +/- 50 mV", 22))
         .containsExactly("charged to 4.20 V", "+/- 50 mV");
   }

@@ -1,0 +1,6 @@
+package outshop.figures;
+
+import outshop.circuit.At;
+
+/** A part whose leads pass a metal plate. */
+public record LeadThroughMetal(At at, Standing standing) {}

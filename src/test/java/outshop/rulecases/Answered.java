@@ -1,0 +1,58 @@
+package outshop.rulecases;
+
+import java.util.ArrayList;
+import java.util.List;
+import outshop.acceptance.Sample;
+import outshop.catalogue.Catalogue;
+import outshop.figures.Bench;
+import outshop.figures.Facts;
+import outshop.findings.Finding;
+import outshop.plan.Plan;
+import outshop.plan.PlanReader;
+import outshop.ranking.Ranking;
+
+/**
+ * An example and how its rule answered it.
+ *
+ * @param plan the base plan with the example's changes
+ * @param answers of the example's rule alone, at the place it means, worst first
+ */
+record Answered(Example example, Plan plan, List<Finding> answers) {
+  private static final List<Answered> ALL = new ArrayList<>();
+
+  /** Every example of every rule; they are run once, for all tests that look at the answers. */
+  static List<Answered> all() {
+    synchronized (ALL) {
+      if (ALL.isEmpty()) {
+        Example.all().forEach(example -> ALL.add(of(example)));
+      }
+      return List.copyOf(ALL);
+    }
+  }
+
+  /** Those of one rule. */
+  static List<Answered> of(String rule) {
+    return all().stream().filter(a -> a.example().rule().equals(rule)).toList();
+  }
+
+  /** The plan that every example starts from. */
+  static Plan basePlan() {
+    return Sample.plan("base-plan.yaml", Fragment.base().bytes(), new Catalogue(List.of()));
+  }
+
+  private static Answered of(Example example) {
+    Fragment fragment = Fragment.base();
+    example.change().forEach(fragment::change);
+    PlanReader.Read read = PlanReader.read("example", fragment.bytes(), new Catalogue(List.of()));
+    if (!read.isUsable()) {
+      throw new IllegalStateException(example + ": " + read.problems());
+    }
+    List<Finding> found = Sample.ENGINE.run(Facts.of(Bench.of(read.plan(), read.problems())));
+    List<Finding> answers =
+        Ranking.ranked(found).stream()
+            .filter(f -> f.rule().equals(example.rule()))
+            .filter(f -> example.at().map(f.at().name()::equals).orElse(true))
+            .toList();
+    return new Answered(example, read.plan(), answers);
+  }
+}
