@@ -27,33 +27,32 @@ public final class RuleEngine {
 
   /** The engine with the rules that were built with the program. */
   public static RuleEngine load() {
-    return new RuleEngine(RuleBook.load(), KieBaseBuilder.createKieBaseFromModel(models()));
+    return of(RuleBook.load(), RuleBook.resource(MODELS), RuleEngine.class.getClassLoader());
   }
 
   /**
-   * The engine of rules that were compiled apart.
+   * The engine of compiled rules.
    *
    * @param book the pages of these rules
+   * @param models the names of the classes they were compiled to
+   * @param loader loads those classes
    */
-  public static RuleEngine of(RuleBook book, List<Model> rules) {
-    return new RuleEngine(book, KieBaseBuilder.createKieBaseFromModel(rules));
+  public static RuleEngine of(RuleBook book, List<String> models, ClassLoader loader) {
+    List<Model> loaded = new ArrayList<>();
+    for (String name : models) {
+      try {
+        Class<?> model = Class.forName(name, true, loader);
+        loaded.add((Model) model.getDeclaredConstructor().newInstance());
+      } catch (ReflectiveOperationException e) {
+        throw new RuleBookException(name, "cannot be loaded; build the program whole", e);
+      }
+    }
+    return new RuleEngine(book, KieBaseBuilder.createKieBaseFromModel(loaded));
   }
 
   /** The same rules with what other pages say about them; nothing is loaded again. */
   public RuleEngine with(RuleBook pages) {
     return new RuleEngine(pages, base);
-  }
-
-  private static List<Model> models() {
-    List<Model> models = new ArrayList<>();
-    for (String name : RuleBook.resource(MODELS)) {
-      try {
-        models.add((Model) Class.forName(name).getDeclaredConstructor().newInstance());
-      } catch (ReflectiveOperationException e) {
-        throw new RuleBookException(name, "cannot be loaded; build the program whole", e);
-      }
-    }
-    return models;
   }
 
   public RuleBook book() {

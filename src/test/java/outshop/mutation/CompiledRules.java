@@ -10,7 +10,6 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.drools.model.Model;
 import outshop.rulebook.RuleCompiler;
 import outshop.rules.RuleBook;
 import outshop.rules.RuleEngine;
@@ -25,7 +24,14 @@ final class CompiledRules {
   private static final Pattern OWN_PACKAGE = Pattern.compile("\\brules[./](m\\d+)\\b");
 
   /** By text; empty where it does not compile. */
-  private final Map<String, Optional<Model>> models = new HashMap<>();
+  private final Map<String, Optional<Compiled>> rules = new HashMap<>();
+
+  /**
+   * A rule that compiles.
+   *
+   * @param model the name of its class
+   */
+  private record Compiled(String model, ClassLoader loader) {}
 
   /** Compiles texts; the same text only once. */
   CompiledRules(Collection<String> drls) {
@@ -41,7 +47,7 @@ final class CompiledRules {
 
   /** The engine of this rule alone; empty if its text does not compile. */
   Optional<RuleEngine> engine(String drl, RuleBook pages) {
-    return models.get(drl).map(model -> RuleEngine.of(pages, List.of(model)));
+    return rules.get(drl).map(rule -> RuleEngine.of(pages, List.of(rule.model()), rule.loader()));
   }
 
   /** Compiles a batch, without those that do not compile. */
@@ -56,7 +62,7 @@ final class CompiledRules {
     Loader loader = new Loader(compiled.classes());
     for (String model : compiled.models()) {
       String drl = batch.get(model.split("\\.")[1]);
-      models.put(drl, Optional.of(loader.model(model)));
+      rules.put(drl, Optional.of(new Compiled(model, loader)));
     }
   }
 
@@ -74,7 +80,7 @@ final class CompiledRules {
     }
     Map<String, String> rest = new LinkedHashMap<>(batch);
     for (String name : faulty.isEmpty() ? batch.keySet() : faulty) {
-      models.put(batch.get(name), Optional.empty());
+      rules.put(batch.get(name), Optional.empty());
       rest.remove(name);
     }
     if (!rest.isEmpty()) {
@@ -97,14 +103,6 @@ final class CompiledRules {
     Loader(Map<String, byte[]> classes) {
       super(CompiledRules.class.getClassLoader());
       this.classes = classes;
-    }
-
-    Model model(String name) {
-      try {
-        return (Model) loadClass(name).getDeclaredConstructor().newInstance();
-      } catch (ReflectiveOperationException e) {
-        throw new IllegalStateException(name, e);
-      }
     }
 
     @Override

@@ -1,19 +1,30 @@
 package outshop.mutation;
 
+import java.lang.reflect.Method;
+import java.lang.reflect.Modifier;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import outshop.figures.Standing;
 import outshop.mutation.DrlText.Call;
 import outshop.mutation.DrlText.Fact;
 import outshop.mutation.DrlText.Span;
 import outshop.rules.RuleText;
+import outshop.units.Amount;
+import outshop.units.Said;
 
 /** The faults that are put into the rule itself. */
 final class DrlMutants {
   private static final Pattern COMPARED =
       Pattern.compile("(?s)([^=!<>]*?)(==|!=|<=|>=|<|>)(?!=)\\s*(.*)");
+  private static final Pattern VALUE = Pattern.compile("\\$\\w+\\.\\w+\\(\\)");
+  private static final Set<Class<?>> JUDGED = Set.of(Amount.class, Said.class, Standing.class);
   private static final Pattern BINDING = Pattern.compile("(?s)\\$\\w+\\s*:\\s*[\\w.]+");
 
   private final RuleText page;
@@ -32,6 +43,7 @@ final class DrlMutants {
     mutants.comparisons("atLeast", "atMost");
     mutants.situations();
     mutants.words();
+    mutants.values();
     mutants.add(Fault.RULE_REMOVED, page.name(), "");
     return mutants.mutants;
   }
@@ -145,6 +157,62 @@ final class DrlMutants {
       String other = "\"something else\"";
       add(Fault.WORD_REPLACED, drl.text(word) + " -> " + other, drl.with(word, other));
     }
+  }
+
+  /** Every other value of the same fact and sort in place of the one that is judged. */
+  private void values() {
+    for (String name : List.of("atMost", "atLeast", "expect", "settle")) {
+      for (Call call : drl.calls(name)) {
+        Span all = new Span(call.arguments().get(0).from(), call.arguments().get(1).to());
+        String arguments = drl.text(all);
+        TreeSet<String> values = new TreeSet<>();
+        Matcher matcher = VALUE.matcher(arguments);
+        while (matcher.find()) {
+          values.add(matcher.group());
+        }
+        values.forEach(value -> values(all, arguments, value));
+      }
+    }
+  }
+
+  private void values(Span all, String arguments, String value) {
+    String variable = value.substring(0, value.indexOf('.'));
+    String accessor = value.substring(value.indexOf('.') + 1, value.indexOf('('));
+    for (String other : likes(variable, accessor)) {
+      String replaced = arguments.replace(value, variable + "." + other + "()");
+      add(Fault.VALUE_REPLACED, arguments + " -> " + replaced, drl.with(all, replaced));
+    }
+  }
+
+  /** The other accessors of a fact that return the same type as one of them. */
+  private List<String> likes(String variable, String accessor) {
+    for (Fact fact : drl.facts()) {
+      if (fact.variable().equals(Optional.of(variable))) {
+        Class<?> type = drl.type(fact);
+        Class<?> returned = accessors(type).getOrDefault(accessor, void.class);
+        return JUDGED.contains(returned)
+            ? accessors(type).entrySet().stream()
+                .filter(e -> e.getValue().equals(returned) && !e.getKey().equals(accessor))
+                .map(Map.Entry::getKey)
+                .toList()
+            : List.of();
+      }
+    }
+    return List.of();
+  }
+
+  private static Map<String, Class<?>> accessors(Class<?> type) {
+    Map<String, Class<?>> accessors = new TreeMap<>();
+    for (Method method : type.getDeclaredMethods()) {
+      boolean accessor =
+          Modifier.isPublic(method.getModifiers())
+              && !Modifier.isStatic(method.getModifiers())
+              && method.getParameterCount() == 0;
+      if (accessor) {
+        accessors.put(method.getName(), method.getReturnType());
+      }
+    }
+    return accessors;
   }
 
   private void add(Fault fault, String what, String changed) {

@@ -15,7 +15,7 @@ final class DrlText {
   private static final Pattern THEN = Pattern.compile("(?m)^[ \\t]*then\\b");
   private static final Pattern END = Pattern.compile("(?m)^[ \\t]*end\\b");
   private static final Pattern PATTERN =
-      Pattern.compile("(?:(\\$\\w+)\\s*:\\s*)?\\b[A-Z]\\w*(?:\\.[A-Z]\\w*)*\\s*(?=\\()");
+      Pattern.compile("(?:(\\$\\w+)\\s*:\\s*)?\\b([A-Z]\\w*(?:\\.[A-Z]\\w*)*)\\s*(?=\\()");
   private static final Pattern PREFIX = Pattern.compile("\\b(not|exists)\\s*\\(?\\s*$");
 
   private final String text;
@@ -42,10 +42,15 @@ final class DrlText {
    * @param whole with {@code not} or {@code exists}, if one stands before it
    * @param prefix that word's place
    * @param variable the name it is bound to
+   * @param name the name of its class
    * @param conditions what stands in its brackets, condition by condition
    */
   record Fact(
-      Span whole, Optional<Span> prefix, Optional<String> variable, List<Span> conditions) {}
+      Span whole,
+      Optional<Span> prefix,
+      Optional<String> variable,
+      String name,
+      List<Span> conditions) {}
 
   /**
    * A call of the right side.
@@ -94,10 +99,23 @@ final class DrlText {
               new Span(prefix.map(Span::from).orElse(matcher.start()), last + 1),
               prefix,
               Optional.ofNullable(matcher.group(1)),
+              matcher.group(2),
               split(new Span(open + 1, close), ",")));
       from = close + 1;
     }
     return facts;
+  }
+
+  /** The class of a fact; {@code Object} where no import names it. */
+  Class<?> type(Fact fact) {
+    Matcher matcher =
+        Pattern.compile("(?m)^import\\s+([\\w.]+\\." + fact.name() + ")\\s*;?\\s*$")
+            .matcher(masked);
+    try {
+      return matcher.find() ? Class.forName(matcher.group(1)) : Object.class;
+    } catch (ClassNotFoundException e) {
+      throw new IllegalStateException(fact.name(), e);
+    }
   }
 
   /** The calls of that name on the right side, in order. */

@@ -113,6 +113,18 @@ final class DrlTextTest {
   }
 
   @Test
+  void putsOtherValuesOfTheFactInPlaceOfTheOneJudged() {
+    String rule =
+        RULE.replaceFirst("(?s)\\.atMost\\(.*\\);", ".atMost(\\$feed.fullVolts(), none());");
+
+    assertThat(DrlMutants.of(page(List.of(), Map.of()), rule))
+        .filteredOn(m -> m.fault() == Fault.VALUE_REPLACED)
+        .extracting(Mutant::what)
+        .contains("$feed.fullVolts(), none() -> $feed.minimumVolts(), none()")
+        .noneMatch(what -> what.contains("-> $feed.fullVolts()") || what.contains("kind()"));
+  }
+
+  @Test
   void putsOneFaultAtATimeIntoThePage() {
     Bound over = new Bound(Outcome.VIOLATION, Consequence.HARM, 1, true);
     Situation open = new Situation("open", Outcome.FINE, Consequence.NUISANCE, "open");

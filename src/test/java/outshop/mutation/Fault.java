@@ -16,6 +16,7 @@ enum Fault {
   PROTECTION_WITHOUT_VIOLATION("protects-people flipped, no bound to a violation"),
   SITUATION_REPLACED("another situation reported"),
   WORD_REPLACED("another word expected"),
+  VALUE_REPLACED("another value of the fact judged"),
   CONDITION_DROPPED("condition dropped"),
   CONDITION_NEGATED("condition negated"),
   PATTERN_DROPPED("pattern dropped"),

@@ -19,14 +19,17 @@ final class MutationPage {
       by hand in `src/test/resources/equivalent-mutants.txt`. Faults that do not compile cannot get into the rule book and are not counted.
 
       A bound is moved by 1 %: values in a plan have three digits, so an example just on each side of a bound must notice that.
+      Not tried are faults in the figures that a rule judges and in the sentences of its page.
 
       """;
 
   private final List<Trial> trials;
+  private final int notCompiled;
   private final EquivalentMutants equivalent;
 
   MutationPage(List<Trial> trials, EquivalentMutants equivalent) {
     this.trials = trials.stream().filter(Trial::counts).toList();
+    this.notCompiled = trials.size() - this.trials.size();
     this.equivalent = equivalent;
   }
 
@@ -56,6 +59,7 @@ final class MutationPage {
   String text() {
     StringBuilder text = new StringBuilder(HEAD);
     text.append(score()).append(".\n");
+    text.append("Not counted: ").append(notCompiled).append(" that do not compile.\n");
     table(text, "family", Trial::family);
     table(text, "fault", trial -> trial.mutant().fault().words());
     text.append("\n## Faults that no example notices\n\n");

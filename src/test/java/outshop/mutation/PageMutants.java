@@ -49,21 +49,29 @@ final class PageMutants {
     double inward = bound.factor() * (bound.over() ? 1 - STEP : 1 + STEP);
     put(Fault.BOUND_OUTWARD, index, bound, moved(bound, outward));
     put(Fault.BOUND_INWARD, index, bound, moved(bound, inward));
-    Bound turned = new Bound(bound.outcome(), bound.consequence(), bound.factor(), !bound.over());
-    put(Fault.BOUND_TURNED, index, bound, turned);
+    put(Fault.BOUND_TURNED, index, bound, turned(bound));
     add(Fault.BOUND_REMOVED, words(bound), withBounds(without(index)));
     for (Outcome outcome : neighbours(OUTCOMES, bound.outcome())) {
-      Bound changed = new Bound(outcome, bound.consequence(), bound.factor(), bound.over());
+      Bound changed = changed(bound, outcome, bound.consequence());
       put(Fault.OUTCOME_CHANGED, index, bound, changed);
     }
     for (Consequence consequence : neighbours(List.of(Consequence.values()), bound.consequence())) {
-      Bound changed = new Bound(bound.outcome(), consequence, bound.factor(), bound.over());
+      Bound changed = changed(bound, bound.outcome(), consequence);
       put(Fault.CONSEQUENCE_CHANGED, index, bound, changed);
     }
   }
 
   private static Bound moved(Bound bound, double factor) {
-    return new Bound(bound.outcome(), bound.consequence(), factor, bound.over());
+    return new Bound(bound.outcome(), bound.consequence(), factor, bound.over(), bound.headline());
+  }
+
+  private static Bound turned(Bound bound) {
+    return new Bound(
+        bound.outcome(), bound.consequence(), bound.factor(), !bound.over(), bound.headline());
+  }
+
+  private static Bound changed(Bound bound, Outcome outcome, Consequence consequence) {
+    return new Bound(outcome, consequence, bound.factor(), bound.over(), bound.headline());
   }
 
   /** A page must have a bound; the only one is put where nothing passes it. */
@@ -130,10 +138,7 @@ final class PageMutants {
 
   /** The page with every bound turned: over for under. */
   static RuleText turned(RuleText page) {
-    List<Bound> bounds =
-        page.bounds().stream()
-            .map(b -> new Bound(b.outcome(), b.consequence(), b.factor(), !b.over()))
-            .toList();
+    List<Bound> bounds = page.bounds().stream().map(PageMutants::turned).toList();
     return new PageMutants(page, "").withBounds(bounds);
   }
 

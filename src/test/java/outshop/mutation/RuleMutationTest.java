@@ -14,6 +14,19 @@ import outshop.rules.RuleText;
 final class RuleMutationTest {
   private static final RuleBook BOOK = RuleBook.load();
 
+  /** The whole rule book takes longer: see DEVELOPERS.md. */
+  @Test
+  void theExamplesOfOneFamilyNoticeEveryFaultThatCanBeSeen() {
+    List<RuleText> sound = BOOK.all().stream().filter(r -> r.family().equals("sound")).toList();
+
+    List<Trial> trials = new MutationRun(Example.all(), line -> {}).of(sound);
+
+    MutationPage page = new MutationPage(trials, EquivalentMutants.load());
+    assertThat(trials).hasSizeGreaterThan(100);
+    assertThat(page.survivors()).extracting(Mutant::key).isEmpty();
+    assertThat(page.stale(false)).isEmpty();
+  }
+
   @Test
   void examplesThatShowNothingLetEveryFaultThatMattersSurvive() {
     RuleText page = BOOK.find("sound/unequal-sharing").orElseThrow();
