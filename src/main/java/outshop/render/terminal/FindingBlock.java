@@ -35,7 +35,7 @@ final class FindingBlock {
     line("why", finding.why());
     list("do", finding.cures());
     remarks(finding);
-    line("basis", basis(finding));
+    line("basis", Basis.sentence(finding.basis(), finding.source()));
     if (!finding.working().isEmpty()) {
       line("data", finding.sureness().words() + " (the least sure value used)");
     }
@@ -94,12 +94,6 @@ final class FindingBlock {
 
   private static Amount.Known atMark(Finding.Mark mark, Amount.Known limit) {
     return Amount.known(mark.value(), limit.unit(), limit.origin(), limit.label(), limit.how());
-  }
-
-  /** A source that says itself what kind of source it is needs no word in front. */
-  private static String basis(Finding finding) {
-    String words = Basis.words(finding.basis());
-    return finding.source().startsWith(words) ? finding.source() : words + ": " + finding.source();
   }
 
   /** What a value is and how it was come by, in short. */
