@@ -79,6 +79,12 @@ public final class PartChecks {
       error(column.name(), impossible, possibleForm(column));
       return;
     }
+    double low = column.low() * column.scale();
+    if (column.unit().isBeyondReason(held, low, column.high() * column.scale())) {
+      String size = Exact.above(held, low) ? "great" : "small";
+      error(column.name(), "impossible: far too " + size, range(column));
+      return;
+    }
     possible.put(column.name(), held);
     double scale = column.scale();
     boolean outside =

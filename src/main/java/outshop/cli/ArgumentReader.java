@@ -130,8 +130,17 @@ final class ArgumentReader {
           "\"" + spec.name() + "\" needs " + String.join(" ", spec.operands()) + " after it");
     }
     for (int i = spec.operands().size(); i < operands.size(); i++) {
+      String takes = spec.operands().isEmpty() ? "nothing" : "one " + spec.operands().get(0);
+      String over = spec.operands().isEmpty() ? "too much" : "one too many";
       faults.add(
-          "\"" + spec.name() + "\" takes no \"" + Shown.text(operands.get(i)) + "\" as well");
+          "\""
+              + spec.name()
+              + "\" takes "
+              + takes
+              + " after it; \""
+              + Shown.text(operands.get(i))
+              + "\" is "
+              + over);
     }
   }
 }

@@ -56,7 +56,7 @@ public final class Check {
         bench.cases(),
         findings,
         rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),
-        engine.book().all().size(),
+        engine.book().all().stream().map(RuleText::name).toList(),
         bench.problems());
   }
 }

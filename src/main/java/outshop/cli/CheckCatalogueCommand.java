@@ -34,19 +34,22 @@ final class CheckCatalogueCommand implements Command {
     int unlikely = count(read, Problem.Severity.UNLIKELY);
     sheet.paragraph(
         0,
-        read.catalogue().all().size()
-            + " parts; "
-            + errors
-            + " errors, "
-            + unlikely
-            + " unlikely values, "
-            + count(read, Problem.Severity.NOTE)
-            + " notes");
+        counted(read.catalogue().all().size(), "part")
+            + "; "
+            + counted(errors, "error")
+            + ", "
+            + counted(unlikely, "unlikely value")
+            + ", "
+            + counted(count(read, Problem.Severity.NOTE), "note"));
     around.print(sheet.text());
     if (errors > 0) {
       return Exit.UNUSABLE;
     }
     return unlikely > 0 && given.has("--strict") ? Exit.FOUND : Exit.OK;
+  }
+
+  private static String counted(int count, String noun) {
+    return count + " " + noun + (count == 1 ? "" : "s");
   }
 
   private static int count(CatalogueReader.Read read, Problem.Severity severity) {

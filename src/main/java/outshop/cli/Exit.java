@@ -18,7 +18,7 @@ final class Exit {
   static final String[] WORDS = {
     "0  no violation (with --strict also: no warning, and everything could be told)",
     "1  at least one violation (with --strict also: a warning, or something that cannot be told)",
-    "2  the arguments or the files cannot be used; every problem is listed",
+    "2  the arguments or the files cannot be used; the problems are listed",
     "3  a fault of the program itself"
   };
 

@@ -124,7 +124,7 @@ final class ExplainCommand implements Command {
           "\"" + PageText.gaps(situation.headline()) + "\"",
           situation.consequence());
     }
-    sheet.hanging("  basis      ", Basis.words(rule.basis(), rule.source()));
+    sheet.hanging("  basis      ", Basis.sentence(rule.basis(), rule.source()));
     if (!rule.reads().isEmpty()) {
       sheet.hanging("  reads      ", String.join(", ", rule.reads()));
     }

@@ -3,6 +3,7 @@ package outshop.cli;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import outshop.input.Nearest;
@@ -15,6 +16,9 @@ import outshop.render.terminal.Sheet;
 public final class Main {
   /** The program's own version. */
   static final String VERSION = "0.1.0";
+
+  /** Problems that are shown before the rest is only counted. */
+  static final int MOST_SHOWN = 100;
 
   private Main() {}
 
@@ -78,13 +82,20 @@ public final class Main {
     return sheet.text();
   }
 
-  /** Every problem of the input, errors and all else. */
+  /** The problems of the input, errors before all else; where there are very many, the first. */
   static String problems(List<Problem> problems, Surroundings around) {
     Sheet sheet = new Sheet(around.look(false));
     int errors = 0;
     for (Problem problem : problems) {
       errors += problem.severity() == Problem.Severity.ERROR ? 1 : 0;
-      sheet.hanging("  - ", problem.line() + severity(problem));
+    }
+    problems.stream()
+        .sorted(Comparator.comparing(Problem::severity))
+        .limit(MOST_SHOWN)
+        .forEach(problem -> sheet.hanging("  - ", problem.line() + severity(problem)));
+    if (problems.size() > MOST_SHOWN) {
+      int more = problems.size() - MOST_SHOWN;
+      sheet.hanging("  - ", "and " + more + " more: mend these first, then run it again");
     }
     Sheet first = new Sheet(around.look(false));
     String count = errors == 0 ? "no error" : errors == 1 ? "1 error" : errors + " errors";
@@ -95,8 +106,8 @@ public final class Main {
   private static String severity(Problem problem) {
     return switch (problem.severity()) {
       case ERROR -> "";
-      case UNLIKELY -> " (unlikely, no error)";
-      case NOTE -> " (a note, no error)";
+      case UNLIKELY -> " (unlikely, not an error)";
+      case NOTE -> " (a note, not an error)";
     };
   }
 

@@ -12,7 +12,7 @@ final class NewCatalogueCommand implements Command {
     return new Spec(
         "new-catalogue",
         List.of("DIR"),
-        "write empty catalogue tables to fill in; what is there already stays",
+        "write empty catalogue tables to fill in; never over tables that are there",
         List.of());
   }
 

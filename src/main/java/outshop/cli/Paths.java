@@ -11,10 +11,18 @@ final class Paths {
 
   /** Errors: {@link UsageFault} for a text that no file can be called. */
   static Path of(String argument) throws UsageFault {
+    if (argument.isBlank()) {
+      throw new UsageFault("a file or folder without a name cannot be found");
+    }
     try {
       return Path.of(argument);
     } catch (InvalidPathException e) {
-      throw new UsageFault("no file can be called \"" + Shown.text(argument) + '"');
+      boolean strange = argument.indexOf('\ufffd') >= 0;
+      throw new UsageFault(
+          "no file can be called \""
+              + Shown.text(argument)
+              + '"'
+              + (strange ? "; set the terminal's language to one with UTF-8" : ""));
     }
   }
 

@@ -39,7 +39,7 @@ record PlanFiles(Plan plan, Optional<Path> catalogue, List<Problem> problems) {
       catalogue = read.catalogue();
       problems.addAll(read.problems());
       usable = read.isUsable();
-    } else {
+    } else if (Files.exists(plan) && !Files.isDirectory(plan)) {
       problems.add(noCatalogue(plan));
     }
     PlanReader.Read read = PlanReader.read(plan, catalogue);

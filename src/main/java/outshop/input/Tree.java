@@ -97,7 +97,10 @@ public final class Tree {
       long size = Files.size(path);
       return size > LARGEST_BYTES ? tooLarge(file, size) : read(file, Files.readAllBytes(path));
     } catch (IOException e) {
-      String what = Files.exists(path) ? "the file cannot be opened" : "there is no such file";
+      String what =
+          Files.isDirectory(path)
+              ? "this is a folder"
+              : Files.exists(path) ? "the file cannot be opened" : "there is no such file";
       return refused(Problem.error(Place.whole(file), "", what, "a file that can be read"));
     }
   }

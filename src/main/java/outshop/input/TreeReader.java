@@ -58,7 +58,9 @@ final class TreeReader {
       }
       return tooDeep ? Optional.empty() : Optional.of(root);
     } catch (JacksonException e) {
-      problems.add(new SyntaxFault(file, text()).problem(e));
+      if (!tooDeep) {
+        problems.add(new SyntaxFault(file, text()).problem(e));
+      }
       return Optional.empty();
     }
   }

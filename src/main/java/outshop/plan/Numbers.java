@@ -111,7 +111,8 @@ final class Numbers {
     boolean impossible =
         (demand.low() >= 0 && value < 0)
             || (demand.low() > 0 && value == 0)
-            || (demand.written().unit() == Unit.SHARE && Exact.above(value, 1));
+            || (demand.written().unit() == Unit.SHARE && Exact.above(value, 1))
+            || demand.written().unit().isBeyondReason(value, demand.low(), demand.high());
     if (impossible) {
       problems.error(text, path, text.text(), "the value is not possible", demand.range());
       return OptionalDouble.empty();

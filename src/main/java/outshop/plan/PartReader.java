@@ -26,6 +26,9 @@ final class PartReader {
   static final String PART = "part";
   static final String KIND = "kind";
 
+  /** Every table begins with the same columns: id, maker, title, price_each, origin, note. */
+  private static final int OF_ALL = 6;
+
   private static final Pattern FREE_WORD = Pattern.compile("[a-z0-9][a-z0-9._-]*");
 
   private final Catalogue catalogue;
@@ -288,7 +291,10 @@ final class PartReader {
         .filter(slot.alsoHere())
         .forEach(valid::add);
     String hint = Nearest.hint(entry.key(), valid);
-    String expected = "a column of the %s table".formatted(kind.word());
+    String expected =
+        hint.isEmpty()
+            ? "one of " + String.join(", ", valid.subList(OF_ALL, valid.size()))
+            : "a column of the %s table".formatted(kind.word());
     problems.error(
         entry, path, entry.key(), "a %s has no such key".formatted(kind.word()), expected + hint);
   }

@@ -51,6 +51,11 @@ final class PlanDraft {
         .toList();
   }
 
+  /** The parts of a kind, in the order of the file. */
+  List<Fitted> parts(Kind kind) {
+    return fitted.stream().filter(f -> f.is(kind)).toList();
+  }
+
   /** The problem with the shares of the duty, if all three are stated and do not make a whole. */
   Optional<Problem> dutyProblem() {
     List<Stated> shares =

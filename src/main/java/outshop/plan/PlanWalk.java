@@ -18,6 +18,12 @@ final class PlanWalk {
   private static final String FORMAT = "outshop_plan";
   private static final String PARTS = "parts.*";
 
+  /** Names in one section, or rows in one list: far more than any locomotive has. */
+  private static final int MOST = 100;
+
+  /** Each switch doubles the states that a plan is followed through. */
+  private static final int MOST_SWITCHES = 8;
+
   private final Problems problems;
   private final Mentions mentions;
   private final Values values;
@@ -37,6 +43,7 @@ final class PlanWalk {
       format(fields);
       section(KeyTree.ROOT, "", fields);
       draft.dutyProblem().ifPresent(problems::add);
+      switches();
       for (String lamp : draft.names("locomotive.lamps")) {
         draft
             .at("locomotive.lamps." + lamp + ".kind")
@@ -69,6 +76,10 @@ final class PlanWalk {
   }
 
   private void section(KeyTree at, String path, Tree.Fields fields) {
+    if (at.own().isPresent() && fields.entries().size() > MOST) {
+      tooMany(path, fields.entries().get(MOST).value(), fields.entries().size());
+      return;
+    }
     for (Tree.Entry entry : fields.entries()) {
       String below = path.isEmpty() ? entry.key() : path + "." + entry.key();
       Optional<KeyTree> named = at.named(entry.key());
@@ -80,6 +91,21 @@ final class PlanWalk {
         unknown(at, path, entry);
       }
     }
+  }
+
+  private void switches() {
+    List<Fitted> switches = draft.parts(Kind.SWITCH);
+    if (switches.size() > MOST_SWITCHES) {
+      Place place = switches.get(MOST_SWITCHES).place();
+      String found = Integer.toString(switches.size());
+      String what = "more switches than can be followed in all their positions";
+      problems.add(Problem.error(place, found, what, "no more than " + MOST_SWITCHES));
+    }
+  }
+
+  private void tooMany(String path, Tree.Node at, int found) {
+    String expected = "no more than " + MOST + " of a kind";
+    problems.error(at, path, Integer.toString(found), "more than a plan can hold", expected);
   }
 
   /** An entry whose key is a name of the user's own. */
@@ -191,6 +217,10 @@ final class PlanWalk {
     }
     if (!(entry.value() instanceof Tree.Rows rows)) {
       problems.error(entry.value(), path, "", "no list stands here", rowForm(at));
+      return;
+    }
+    if (rows.items().size() > MOST) {
+      tooMany(path, rows.items().get(MOST), rows.items().size());
       return;
     }
     draft.state(path, new Stated(List.of(), 0, problems.place(entry, path)));

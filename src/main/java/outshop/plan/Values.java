@@ -74,7 +74,11 @@ final class Values {
     String folded = text.text().strip().replaceAll("\\s+", " ");
     if (folded.chars().anyMatch(Character::isISOControl)) {
       problems.error(
-          text, path, folded, "a control character stands in the text", "signs to be seen");
+          text,
+          path,
+          folded,
+          "a control character stands in the text",
+          "letters, digits and signs that can be seen");
       return Optional.empty();
     }
     return stated(path, entry, List.of(folded));

@@ -7,6 +7,23 @@ import java.util.List;
 public final class Basis {
   private Basis() {}
 
+  private static final String PRACTICE = "common practice";
+
+  /**
+   * Where a bound comes from, in one sentence: the words for its basis, then its source. A source
+   * that says itself that it is common practice needs no word for that in front.
+   */
+  public static String sentence(String basis, String source) {
+    List<String> words = new ArrayList<>(List.of(words(basis).split("; ")));
+    if (source.contains(PRACTICE)) {
+      words.remove(PRACTICE);
+    }
+    if (words.isEmpty()) {
+      return source;
+    }
+    return String.join("; ", words) + (source.startsWith(PRACTICE) ? "; " : ": ") + source;
+  }
+
   /**
    * The words for a rule's basis: {@code part, hb} becomes {@code the part's own data; handbook or
    * physics}. A code not known here stays as it is.
@@ -19,18 +36,10 @@ public final class Basis {
             case "std" -> "published standard";
             case "hb" -> "handbook or physics";
             case "part" -> "the part's own data";
-            case "cp" -> "common practice";
+            case "cp" -> PRACTICE;
             default -> code.trim();
           });
     }
     return String.join("; ", words);
-  }
-
-  /**
-   * Basis and source in one sentence; a source that says itself of what kind it is stands alone.
-   */
-  public static String words(String basis, String source) {
-    String words = words(basis);
-    return source.startsWith(words) ? source : words + ": " + source;
   }
 }

@@ -16,7 +16,9 @@ import outshop.circuit.solve.Solution;
 import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
+import outshop.input.Nearest;
 import outshop.input.Problem;
+import outshop.input.Shown;
 import outshop.plan.Accepted;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
@@ -33,13 +35,14 @@ public final class Reporting {
    *
    * @param binding whether a rule protects people, so that accepting its finding does not take it
    *     away
+   * @param rules the names of all rules that were asked
    */
   public static Report of(
       Plan plan,
       Cases cases,
       List<Finding> found,
       Predicate<String> binding,
-      int rules,
+      List<String> rules,
       List<Problem> notes) {
     List<Finding> ranked = Ranking.ranked(found);
     List<Finding> counted = new ArrayList<>();
@@ -63,13 +66,13 @@ public final class Reporting {
         counted.stream().filter(f -> f.outcome() == Outcome.CANNOT_TELL).toList(),
         counted.stream().filter(f -> f.outcome() == Outcome.FINE).toList(),
         accepted,
-        unused(plan.accepted(), used, binding),
+        unused(plan.accepted(), used, binding, found, rules),
         wanted(counted),
         parts(plan),
         figures(cases),
         Cautions.of(plan),
         notes,
-        rules);
+        rules.size());
   }
 
   private static Optional<Integer> entry(List<Accepted> accepted, Finding finding) {
@@ -86,18 +89,38 @@ public final class Reporting {
   }
 
   private static List<String> unused(
-      List<Accepted> accepted, Set<Integer> used, Predicate<String> binding) {
+      List<Accepted> accepted,
+      Set<Integer> used,
+      Predicate<String> binding,
+      List<Finding> found,
+      List<String> rules) {
     List<String> words = new ArrayList<>();
     for (int i = 0; i < accepted.size(); i++) {
       Accepted entry = accepted.get(i);
-      String name = entry.rule() + " at " + entry.where();
+      String name = Shown.text(entry.rule()) + " at " + Shown.text(entry.where());
       if (!used.contains(i)) {
-        words.add(name + ": accepted, but there is no such finding; take the entry out");
+        words.add(name + ": accepted, but " + whyUnused(entry, found, rules));
       } else if (binding.test(entry.rule())) {
         words.add(name + ": accepted, but the rule protects people, so it still counts");
       }
     }
     return words;
+  }
+
+  private static String whyUnused(Accepted entry, List<Finding> found, List<String> rules) {
+    if (!rules.contains(entry.rule())) {
+      return "there is no such rule" + Nearest.hint(entry.rule(), rules);
+    }
+    boolean untold =
+        found.stream()
+            .anyMatch(
+                f ->
+                    f.outcome() == Outcome.CANNOT_TELL
+                        && f.rule().equals(entry.rule())
+                        && f.at().name().equals(entry.where()));
+    return untold
+        ? "what cannot be told cannot be accepted; state the value that is wanted"
+        : "there is no such finding; take the entry out";
   }
 
   private static List<Report.Wanted> wanted(List<Finding> counted) {

@@ -1,11 +1,17 @@
 package outshop.rulebook;
 
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import outshop.catalogue.Column;
 import outshop.catalogue.Columns;
 import outshop.catalogue.Kind;
+import outshop.catalogue.Part;
+import outshop.input.Place;
 import outshop.plan.Key;
 import outshop.plan.Keys;
+import outshop.plan.Terminals;
+import outshop.units.Origin;
 
 /**
  * Writes the reference of the two file formats, {@code docs/catalogue.md} and {@code docs/plan.md},
@@ -72,7 +78,53 @@ public final class FormatPages {
           .append(" | `");
       text.append(key.example()).append("` | ").append(key.how()).append(" |\n");
     }
+    terminals(text);
     return text.toString();
+  }
+
+  private static void terminals(StringBuilder text) {
+    text.append("\n## Terminals\n\n");
+    text.append(
+        "Where a plan names a terminal (`joined_to`, `measured.joined`, `wiring.wires`) it writes `NAME.TERMINAL`: the name the thing has in\n");
+    text.append(
+        "the plan, then one of these. `splice.NAME` is a joint between wires under a name of your own; `frame`, `left-rail` and `right-rail`\n");
+    text.append("stand for themselves.\n\n");
+    text.append("| thing | its terminals |\n| --- | --- |\n");
+    terminals(text, "motor, `old_speaker`", Terminals.ofMotor(), "");
+    terminals(text, "lamp or smoke heater of the locomotive", Terminals.ofSmoke(), "");
+    terminals(text, "lamp of kind `led`", Terminals.ofLamp("led"), "");
+    for (Kind kind : Kind.values()) {
+      List<String> names = Terminals.of(nothingStated(kind));
+      if (!names.isEmpty()) {
+        terminals(text, kind.word(), names, more(kind));
+      }
+    }
+  }
+
+  private static void terminals(
+      StringBuilder text, String thing, List<String> terminals, String more) {
+    text.append("| ")
+        .append(thing)
+        .append(" | `")
+        .append(String.join("` `", terminals))
+        .append('`')
+        .append(more)
+        .append(" |\n");
+  }
+
+  private static String more(Kind kind) {
+    return switch (kind) {
+      case SWITCH ->
+          ", of a changeover switch `common` `run` `charge`; those of a second pole end in 2 (`a2`)";
+      case CONNECTOR, CABLE -> ", then `2a` `2b` and so on: contact by contact, one for each side";
+      case DECODER -> ", and `out-2`, `out-3` and so on";
+      default -> "";
+    };
+  }
+
+  private static Part nothingStated(Kind kind) {
+    Place nowhere = Place.whole("");
+    return new Part(kind, "", Map.of(), Map.of(), Map.of(), Origin.GUESS, nowhere);
   }
 
   private static String holds(Column column) {

@@ -32,6 +32,12 @@ public enum Unit {
   MONEY("", "24.50"),
   COUNT("", "4");
 
+  /** From one prefix to the next. */
+  private static final double PREFIX_STEP = 1000;
+
+  /** No wire is drawn finer: 60 AWG is 8 micrometres across (from the gauge's definition). */
+  private static final double FINEST_GAUGE = 60;
+
   private final String symbol;
   private final String example;
 
@@ -48,6 +54,21 @@ public enum Unit {
   /** A value as a person would write it, shown where a wrong one was found. */
   public String example() {
     return example;
+  }
+
+  /**
+   * Whether a value lies so far outside what is plausible that not even a slip of a prefix (milli,
+   * kilo) explains it. Such a value is no value to compute with.
+   *
+   * @param low the least plausible value, in this unit
+   * @param high the greatest plausible value, in this unit
+   */
+  public boolean isBeyondReason(double value, double low, double high) {
+    if (this == GAUGE) {
+      return value > FINEST_GAUGE;
+    }
+    return Exact.above(value, high * PREFIX_STEP)
+        || (low > 0 && value > 0 && Exact.below(value, low / PREFIX_STEP));
   }
 
   /** How a spelling maps to a unit: {@code value in unit = written x scale}. */

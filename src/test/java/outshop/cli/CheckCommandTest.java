@@ -66,10 +66,67 @@ final class CheckCommandTest {
   }
 
   @Test
+  void anAcceptanceWithoutEffectSaysWhy() throws IOException {
+    Path plan = Plans.withoutReceiverLimit(folder);
+    String accepted =
+        """
+        accepted:
+          - {rule: voltage/reciever-over-maximum, where: receiver, reason: mistyped}
+          - {rule: voltage/receiver-over-maximum, where: receiver, reason: cannot be told}
+          - {rule: sound/polarity, where: speaker, reason: there is one speaker}
+        """;
+    Files.writeString(plan, Files.readString(plan) + accepted);
+    assertThat(check(plan).out().replaceAll("\\s+", " "))
+        .contains(
+            "no such rule (did you mean \"voltage/receiver-over-maximum\"?)",
+            "what cannot be told cannot be accepted; state the value that is wanted",
+            "sound/polarity at speaker: accepted, but there is no such finding");
+  }
+
+  @Test
+  void moreThingsThanALocomotiveHasAreRefusedAtOnce() throws IOException {
+    Path plan = folder.resolve("many.yaml");
+    for (int lamps : new int[] {100, 101}) {
+      StringBuilder text = new StringBuilder("outshop_plan: 1\nlocomotive:\n  lamps:\n");
+      for (int i = 1; i <= lamps; i++) {
+        text.append("    l").append(i).append(": {rated: 12 V}\n");
+      }
+      Files.writeString(plan, text);
+      Run run = check(plan);
+      assertThat(run.code()).isEqualTo(lamps == 100 ? 1 : 2);
+      assertThat(run.told().contains("more than a plan can hold")).isEqualTo(lamps == 101);
+    }
+  }
+
+  @Test
+  void moreSwitchesThanCanBeFollowedAreRefused() throws IOException {
+    Path plan = folder.resolve("switches.yaml");
+    for (int switches : new int[] {8, 9}) {
+      StringBuilder text = new StringBuilder("outshop_plan: 1\nparts:\n");
+      for (int i = 1; i <= switches; i++) {
+        text.append("  s").append(i).append(": {kind: switch, dc_amps: 5 A}\n");
+      }
+      Files.writeString(plan, text);
+      Run run = check(plan);
+      assertThat(run.code()).isEqualTo(switches == 8 ? 1 : 2);
+      assertThat(run.told().contains("more switches than can be followed"))
+          .isEqualTo(switches == 9);
+    }
+  }
+
+  @Test
+  void aFileWithoutANameIsNotLookedFor() {
+    assertThat(Run.of("check", "").code()).isEqualTo(2);
+    assertThat(Run.of("check", "").err()).contains("without a name");
+  }
+
+  @Test
   void aPlanThatIsNotThereIsUnusable() {
     Run run = Run.of("check", folder.resolve("none.yaml").toString());
     assertThat(run.code()).isEqualTo(2);
-    assertThat(run.err()).contains("none.yaml").doesNotContain("Exception");
+    assertThat(run.err())
+        .contains("none.yaml: there is no such file")
+        .doesNotContain("Exception", "catalogue");
   }
 
   @Test

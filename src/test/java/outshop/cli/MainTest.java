@@ -96,7 +96,9 @@ final class MainTest {
           chek plan                      | there is no command "chek" (did you mean "check"?)
           fly                            | there is no command "fly"; outshop help lists them
           check                          | "check" needs PLAN after it
-          check a b                      | "check" takes no "b" as well
+          check a b                      | "check" takes one PLAN after it; "b" is one too many
+          rules a                        | "rules" takes nothing after it; "a" is too much
+          check a --all=yes b            | "b" is one too many
           check a --colur always         | "check" has no option --colur (did you mean "--colour"?)
           check a --colour allways       | --colour takes auto, always, never, not "allways" (did you mean "always"?)
           check a --as                   | --as needs text|json after it
@@ -235,7 +237,25 @@ final class MainTest {
     Run run = Run.of("check-catalogue", folder.toString());
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err()).contains("receiver.csv:");
-    assertThat(run.out()).contains("errors");
+    assertThat(run.out()).contains("1 part; 1 error, ");
+  }
+
+  @Test
+  void ofVeryManyProblemsTheFirstAreShownErrorsBeforeNotes() throws IOException {
+    StringBuilder table = new StringBuilder("id,awg\n");
+    for (int i = 1; i <= 150; i++) {
+      table.append("w").append(i).append(",thick\n");
+    }
+    Files.writeString(folder.resolve("wire.csv"), table);
+    Run run = Run.of("check-catalogue", folder.toString());
+    assertThat(run.code()).isEqualTo(2);
+    List<String> told = run.err().lines().filter(l -> l.startsWith("  - ")).toList();
+    assertThat(told).hasSize(101);
+    assertThat(told.get(0)).contains("wire.csv:2:");
+    assertThat(told.get(99)).contains("wire.csv:101:");
+    assertThat(told.get(100)).isEqualTo("  - and 51 more: mend these first, then run it again");
+    assertThat(run.err()).startsWith("outshop: 150 errors in the input:");
+    assertThat(run.out()).contains("150 parts; 150 errors, 0 unlikely values, 1 note");
   }
 
   @Test

@@ -197,7 +197,7 @@ final class TreeTest {
   void brackets_without_end_are_refused_quickly() {
     Tree.Read read = read("a: " + "[".repeat(900_000));
     assertThat(read.root()).isEmpty();
-    assertThat(lines(read)).isNotEmpty().allMatch(l -> l.contains("nested too deep"));
+    assertThat(lines(read)).singleElement().asString().contains("1:33: lists and sections are");
   }
 
   @Test
@@ -251,7 +251,7 @@ final class TreeTest {
     assertThat(lines(Tree.read("club.yaml", folder.resolve("absent"))))
         .containsExactly("club.yaml: there is no such file; expected a file that can be read");
     assertThat(lines(Tree.read("club.yaml", folder)))
-        .containsExactly("club.yaml: the file cannot be opened; expected a file that can be read");
+        .containsExactly("club.yaml: this is a folder; expected a file that can be read");
   }
 
   static Stream<Arguments> faults() {

@@ -31,7 +31,7 @@ final class FindingBlock {
     line("why", finding.why());
     list("do", finding.cures());
     remarks(finding);
-    line("basis", Basis.words(finding.basis(), finding.source()));
+    line("basis", Basis.sentence(finding.basis(), finding.source()));
     data(finding);
     line("rule", finding.rule() + " at " + Shown.text(finding.at().name()));
     if (working) {

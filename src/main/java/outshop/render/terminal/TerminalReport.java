@@ -170,6 +170,7 @@ public final class TerminalReport {
       return;
     }
     section("Fine, with the room that is left");
+    sheet.paragraph(2, "Room: how far the value stays from its bound, in per cent of the bound.");
     FineTable table = new FineTable(sheet, depth);
     table.print(report.fine());
     hidden += table.hidden();
