@@ -324,7 +324,10 @@ public final class Cases {
       // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message
       // names the element.
       return new Unanswered(
-          Amount.missing("wiring", "a circuit that can be solved", e.getMessage()));
+          Amount.missing(
+              "wiring",
+              "a circuit in which a current can flow",
+              "mend what is reported about the wiring, then check again (" + e.getMessage() + ")"));
     }
   }
 

@@ -1,5 +1,6 @@
 package outshop.circuit;
 
+import java.util.Locale;
 import outshop.catalogue.Kind;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
@@ -16,7 +17,20 @@ public final class Places {
     return device
         .part()
         .map(Places::of)
-        .orElseGet(() -> new At(station(device.sort()), device.name(), device.name()));
+        .orElseGet(
+            () -> new At(station(device.sort()), device.name(), called(device), called(device)));
+  }
+
+  private static String called(Device device) {
+    String kind =
+        switch (device.sort()) {
+          case MOTOR -> "motor";
+          case BULB, LED -> "lamp";
+          case SMOKE_HEATER -> "smoke heater";
+          default -> "";
+        };
+    boolean told = kind.isEmpty() || device.name().toLowerCase(Locale.ROOT).contains(kind);
+    return told ? device.name() : kind + " " + device.name();
   }
 
   /** A wire, by its two ends. */

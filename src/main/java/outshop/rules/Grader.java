@@ -60,7 +60,7 @@ final class Grader implements Desk {
       this.rule = rule;
       this.at = at;
       texts.put("at", at.described());
-      texts.put("name", at.name());
+      texts.put("name", at.called());
     }
 
     @Override
