@@ -30,12 +30,12 @@ final class CheckCommand implements Command {
         "judge a plan by every rule and report, worst first",
         List.of(
             PlanFiles.CATALOGUE,
-            Option.oneOf(
-                "--as", List.of("text", "json", "page"), FORMS),
+            Option.oneOf("--as", List.of("text", "json", "page"), FORMS),
             Option.valued("--to", "FILE", "write the report there; else it goes to the output"),
             Option.COLOUR,
-            Option.flag("--working", "show every step behind each number"),
-            Option.flag("--all", "show every finding, however many one rule has"),
+            Option.flag(
+                "--working", "show every step behind each number; json and page have them anyway"),
+            Option.flag("--all", "show every finding, however many one rule has; likewise"),
             Option.flag(
                 "--strict", "let warnings and what cannot be told count for the exit code")));
   }

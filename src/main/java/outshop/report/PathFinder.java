@@ -88,6 +88,7 @@ final class PathFinder {
         ends,
         feed.stream().map(s -> stop(s, joins.isPresent())).toList(),
         joins.orElse(usual),
+        charges(),
         beside);
   }
 
@@ -116,13 +117,16 @@ final class PathFinder {
     return stations(distances(from, circuit.running()).keySet());
   }
 
-  /** Those of the line: what is reached and no load, then what stands apart, where it usually is. */
+  /**
+   * Those of the line: what is reached and no load, then what stands apart, where it usually is.
+   */
   private List<Station> line(List<Station> order) {
     List<Station> line = new ArrayList<>(order);
     line.removeAll(ENDS);
     line.removeAll(BESIDE);
     for (Station station : wanted) {
-      boolean apart = !ENDS.contains(station) && !BESIDE.contains(station) && !FEED.contains(station);
+      boolean apart =
+          !ENDS.contains(station) && !BESIDE.contains(station) && !FEED.contains(station);
       if (apart && !line.contains(station)) {
         int at = 0;
         while (at < line.size() && line.get(at).compareTo(station) < 0) {
@@ -147,6 +151,20 @@ final class PathFinder {
       }
     }
     return Optional.empty();
+  }
+
+  private boolean charges() {
+    List<Device> chargers = circuit.devices(Device.Sort.CHARGER);
+    return chargers.isEmpty()
+        || chargers.stream().anyMatch(c -> meetsPack(c, "plus") && meetsPack(c, "minus"));
+  }
+
+  /** Only through conductors: what passes electronics charges nothing. */
+  private boolean meetsPack(Device charger, String pole) {
+    Set<String> met = new Joins(circuit, circuit.charging()).component(charger.terminal(pole));
+    return circuit.devices(Device.Sort.PACK).stream()
+        .anyMatch(
+            pack -> met.contains(pack.terminal("plus")) || met.contains(pack.terminal("minus")));
   }
 
   private List<Station> stations(Collection<String> terminals) {

@@ -13,14 +13,21 @@ import outshop.circuit.Station;
  * @param feed the charger, and what lies between it and the line
  * @param joins the number of the line's station at which the feed joins, from 0; where it joins
  *     none, that of the station beside it, and the feed's stops are not joined
+ * @param charges whether the charger, with its plug in, reaches the pack with both poles; nothing
+ *     is said where there is no charger
  * @param beside stations that are no one place of the way, such as the wiring
  */
 public record PowerPath(
-    List<Stop> line, List<Stop> ends, List<Stop> feed, int joins, List<Stop> beside) {
+    List<Stop> line,
+    List<Stop> ends,
+    List<Stop> feed,
+    int joins,
+    boolean charges,
+    List<Stop> beside) {
 
   /** A way without a station. */
   public static final PowerPath NONE =
-      new PowerPath(List.of(), List.of(), List.of(), 0, List.of());
+      new PowerPath(List.of(), List.of(), List.of(), 0, true, List.of());
 
   public PowerPath {
     line = List.copyOf(line);
@@ -50,11 +57,14 @@ public record PowerPath(
    */
   public record Fitting(String name, String title) {}
 
+  /** Whether the power goes on behind a station of the line, by its number from 0. */
+  public boolean goesOnAfter(int number) {
+    return Stream.concat(line.subList(number + 1, line.size()).stream(), ends.stream())
+        .anyMatch(Stop::joined);
+  }
+
   /** Every station, each once. */
   public List<Station> stations() {
-    return Stream.of(feed, line, ends, beside)
-        .flatMap(List::stream)
-        .map(Stop::station)
-        .toList();
+    return Stream.of(feed, line, ends, beside).flatMap(List::stream).map(Stop::station).toList();
   }
 }

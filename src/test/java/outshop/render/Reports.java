@@ -136,6 +136,7 @@ public final class Reports {
         List.of(stop(Station.MOTOR, "main", ""), stop(Station.SOUND, "speaker", "speaker")),
         List.of(stop(Station.CHARGER, "charger", "charger for four cells")),
         2,
+        true,
         List.of(
             new PowerPath.Stop(Station.WIRING, List.of(), true),
             new PowerPath.Stop(Station.PLAN, List.of(), true)));

@@ -9,6 +9,8 @@ import outshop.input.Shown;
  * templates escape what they print.
  */
 public final class Visible {
+  private static final int LONG = 400;
+
   private Visible() {}
 
   /** The whole text, however long. */
@@ -19,7 +21,7 @@ public final class Visible {
       i += Character.charCount(c);
       if (c == '\n' || c == '\r' || c == '\t') {
         visible.append(' ');
-      } else if (isHidden(c)) {
+      } else if (Shown.isHidden(c)) {
         visible.append(String.format(Locale.ROOT, "\\u%04x", c));
       } else {
         visible.appendCodePoint(c);
@@ -28,22 +30,20 @@ public final class Visible {
     return visible.toString();
   }
 
+  /** The text, cut after {@value #LONG} characters with a remark that says how many there are. */
+  public static String held(String raw) {
+    int length = raw.codePointCount(0, raw.length());
+    if (length <= LONG) {
+      return whole(raw);
+    }
+    return whole(raw.substring(0, raw.offsetByCodePoints(0, LONG)))
+        + "... ("
+        + length
+        + " characters)";
+  }
+
   /** In one line, cut after 80 characters with a remark that says how many there are. */
   public static String brief(String raw) {
     return whole(Shown.text(raw));
-  }
-
-  private static boolean isHidden(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED ->
-          true;
-      default -> false;
-    };
   }
 }

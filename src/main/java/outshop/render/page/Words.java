@@ -13,6 +13,9 @@ final class Words {
   /** Rows of a table that are shown before the rest waits behind a line that opens. */
   static final int AT_ONCE = 10;
 
+  /** A finding with more steps of working than this may be broken over two printed pages. */
+  static final int LONG_WORKING = 16;
+
   private Words() {}
 
   static String counted(int count, String noun) {
@@ -32,7 +35,7 @@ final class Words {
     return switch (aspect) {
       case STOP -> "at least one violation";
       case CAUTION -> "a warning, or something that cannot be told";
-      case CLEAR -> "no rule objects";
+      case CLEAR -> "no rule objects; the cautions still hold";
     };
   }
 
