@@ -77,8 +77,8 @@ final class PowerPathTest {
             wiring:
               pattern: by-wire
               wires:
-                - {from: pack.plus, to: receiver.in+, wire: {kind: wire, awg: 20}, length: 100 mm}
-                - {from: pack.minus, to: receiver.in-, wire: {kind: wire, awg: 20}, length: 100 mm}
+                - {from: pack.plus, to: receiver.in+, wire: {kind: wire, awg: 20 AWG}, length: 100 mm}
+                - {from: pack.minus, to: receiver.in-, wire: {kind: wire, awg: 20 AWG}, length: 100 mm}
             """);
     assertThat(path.line())
         .filteredOn(stop -> !stop.fittings().isEmpty() && !stop.joined())
