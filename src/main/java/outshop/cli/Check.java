@@ -53,6 +53,7 @@ public final class Check {
   private Report report(Bench bench, List<Finding> findings) {
     return Reporting.of(
         bench.plan(),
+        bench.circuit(),
         bench.cases(),
         findings,
         rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),

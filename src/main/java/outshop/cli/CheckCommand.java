@@ -10,6 +10,7 @@ import outshop.findings.Outcome;
 import outshop.input.Shown;
 import outshop.input.UnusableInput;
 import outshop.render.json.JsonReport;
+import outshop.render.page.ReportPage;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.report.Report;
@@ -17,6 +18,10 @@ import outshop.rules.RuleEngine;
 
 /** {@code check}: judges a plan and reports. */
 final class CheckCommand implements Command {
+  private static final String FORMS =
+      "the form of the report: text to read here, json for other programs, page for a browser and"
+          + " for paper (one HTML file that needs nothing else); text if left out";
+
   @Override
   public Spec spec() {
     return new Spec(
@@ -25,12 +30,12 @@ final class CheckCommand implements Command {
         "judge a plan by every rule and report, worst first",
         List.of(
             PlanFiles.CATALOGUE,
-            Option.oneOf(
-                "--as", List.of("text", "json"), "the form of the report; text if left out"),
+            Option.oneOf("--as", List.of("text", "json", "page"), FORMS),
             Option.valued("--to", "FILE", "write the report there; else it goes to the output"),
             Option.COLOUR,
-            Option.flag("--working", "show every step behind each number"),
-            Option.flag("--all", "show every finding, however many one rule has"),
+            Option.flag(
+                "--working", "show every step behind each number; json and page have them anyway"),
+            Option.flag("--all", "show every finding, however many one rule has; likewise"),
             Option.flag(
                 "--strict", "let warnings and what cannot be told count for the exit code")));
   }
@@ -48,8 +53,8 @@ final class CheckCommand implements Command {
     if (to.isPresent()) {
       OutFile.write(to.get(), text(report, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
-    } else if (isJson(given)) {
-      around.printUtf8(JsonReport.text(report));
+    } else if (!isText(given)) {
+      around.printUtf8(text(report, given, toFile(given)));
     } else {
       String colour = given.value("--colour").orElse("auto");
       around.print(text(report, given, around.look(around.colour(colour))));
@@ -57,17 +62,25 @@ final class CheckCommand implements Command {
     return code(report, given.has("--strict"));
   }
 
+  /** The page's classes are loaded only where a page is asked for. */
   private static String text(Report report, Given given, Look look) {
-    if (isJson(given)) {
-      return JsonReport.text(report);
-    }
-    TerminalReport.Depth depth =
-        new TerminalReport.Depth(given.has("--working"), given.has("--all"));
-    return TerminalReport.text(report, look, depth);
+    return switch (form(given)) {
+      case "json" -> JsonReport.text(report);
+      case "page" -> ReportPage.html(report);
+      default -> TerminalReport.text(report, look, depth(given));
+    };
   }
 
-  private static boolean isJson(Given given) {
-    return given.value("--as").orElse("text").equals("json");
+  private static TerminalReport.Depth depth(Given given) {
+    return new TerminalReport.Depth(given.has("--working"), given.has("--all"));
+  }
+
+  private static boolean isText(Given given) {
+    return form(given).equals("text");
+  }
+
+  private static String form(Given given) {
+    return given.value("--as").orElse("text");
   }
 
   /** A file is no terminal: colours only if they were asked for by name. */

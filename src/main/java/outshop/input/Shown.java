@@ -30,4 +30,19 @@ public final class Shown {
     }
     return shown.toString();
   }
+
+  /** Whether a person would not see this character, or would see other text turned round by it. */
+  public static boolean isHidden(int codePoint) {
+    return switch (Character.getType(codePoint)) {
+      case Character.CONTROL,
+          Character.FORMAT,
+          Character.SURROGATE,
+          Character.LINE_SEPARATOR,
+          Character.PARAGRAPH_SEPARATOR,
+          Character.PRIVATE_USE,
+          Character.UNASSIGNED ->
+          true;
+      default -> false;
+    };
+  }
 }

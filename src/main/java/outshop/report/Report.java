@@ -2,6 +2,8 @@ package outshop.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import outshop.circuit.Station;
 import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
@@ -19,6 +21,7 @@ import outshop.units.Want;
  *     words
  * @param wanted the values that are missing, the one that decides most rules first
  * @param parts the fitted parts along the power path
+ * @param path the power path, as the circuit has it
  * @param cases the solved figures, case by case
  * @param cautions what to mind where people can be hurt
  * @param notes what the readers found worth saying about the files
@@ -34,6 +37,7 @@ public record Report(
     List<String> unusedAcceptances,
     List<Wanted> wanted,
     List<PartLine> parts,
+    PowerPath path,
     List<CaseFigures> cases,
     List<String> cautions,
     List<Problem> notes,
@@ -83,6 +87,14 @@ public record Report(
       case CANNOT_TELL -> cannotTell.size();
       default -> (int) findings.stream().filter(f -> f.outcome() == outcome).count();
     };
+  }
+
+  /** What counts at one station, in the order of the whole report: worst first, fine last. */
+  public List<Finding> at(Station station) {
+    return Stream.of(findings, cannotTell, fine)
+        .flatMap(List::stream)
+        .filter(f -> f.at().station() == station)
+        .toList();
   }
 
   /** How the verdict's arm stands: by the worst outcome that counts. */

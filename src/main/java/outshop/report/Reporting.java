@@ -10,6 +10,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Predicate;
 import outshop.circuit.Cases;
+import outshop.circuit.Circuit;
 import outshop.circuit.LoadCase;
 import outshop.circuit.Places;
 import outshop.circuit.solve.Solution;
@@ -39,6 +40,7 @@ public final class Reporting {
    */
   public static Report of(
       Plan plan,
+      Circuit circuit,
       Cases cases,
       List<Finding> found,
       Predicate<String> binding,
@@ -69,6 +71,7 @@ public final class Reporting {
         unused(plan.accepted(), used, binding, found, rules),
         wanted(counted),
         parts(plan),
+        PathFinder.of(plan, circuit, counted.stream().map(f -> f.at().station()).toList()),
         figures(cases),
         Cautions.of(plan),
         notes,

@@ -171,6 +171,29 @@ final class CheckCommandTest {
   }
 
   @Test
+  void thePageIsTheSameInAFileAndOnTheOutput() throws IOException {
+    Path plan = Plans.withReceiverFor(folder, "14 V");
+    Path to = folder.resolve("report.html");
+    Run printed = check(plan, "--as", "page");
+    Run written = check(plan, "--as", "page", "--to", to.toString());
+    assertThat(printed.code()).isEqualTo(1);
+    assertThat(written.code()).isEqualTo(1);
+    assertThat(written.shown()).startsWith("Stop: ").contains("report.html)");
+    assertThat(Files.readString(to))
+        .startsWith("<!DOCTYPE html>\n")
+        .contains("receiver takes at most 14 V", "0 °C")
+        .isEqualTo(printed.out());
+  }
+
+  @Test
+  void thePageIsUtf8WhateverTheCharset() throws IOException {
+    String plan = Plans.good(folder).toString();
+    Run run = Run.in(Map.of(), false, StandardCharsets.ISO_8859_1, "check", plan, "--as", "page");
+    byte[] bytes = run.out().getBytes(StandardCharsets.ISO_8859_1);
+    assertThat(new String(bytes, StandardCharsets.UTF_8)).contains("0 °C", "charset=\"utf-8\"");
+  }
+
+  @Test
   void textAndJsonAreTheSameInEveryLocale() throws IOException {
     String plan = Plans.withReceiverFor(folder, "14 V").toString();
     Run here = Run.of("check", plan, "--working");
@@ -269,7 +292,7 @@ final class CheckCommandTest {
         List.of(
             "\\e[2J\\u202Eevil\\u2028\\a\\u009B31m", "x".repeat(10_000), "\\U0001F682 \\0 end")) {
       String plan = Plans.titled(folder, title).toString();
-      for (String form : List.of("text", "json")) {
+      for (String form : List.of("text", "json", "page")) {
         Run run = Run.of("check", plan, "--as", form);
         assertThat((run.out() + run.err()).codePoints().filter(c -> c != '\n'))
             .allSatisfy(

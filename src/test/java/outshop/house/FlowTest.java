@@ -99,6 +99,17 @@ final class FlowTest {
   }
 
   @Test
+  void onlyThePagesKnowTheTemplates() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("outshop.render.page..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("gg.jte..")
+        .check(CLASSES);
+  }
+
+  @Test
   void onlyTheCommandLinePrints() {
     noClasses()
         .that()

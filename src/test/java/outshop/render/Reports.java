@@ -9,6 +9,7 @@ import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Place;
 import outshop.input.Problem;
+import outshop.report.PowerPath;
 import outshop.report.Report;
 import outshop.units.Amount;
 import outshop.units.Origin;
@@ -67,6 +68,7 @@ public final class Reports {
                 "radio receiver, 4 A",
                 Optional.empty(),
                 "guess")),
+        path(),
         cases(),
         List.of(
             "This report compares data; it cannot see the wiring.",
@@ -116,10 +118,32 @@ public final class Reports {
         List.of(),
         List.of(),
         List.of(),
+        PowerPath.NONE,
         List.of(),
         List.of(),
         List.of(),
         66);
+  }
+
+  private static PowerPath path() {
+    return new PowerPath(
+        List.of(
+            stop(Station.PACK, "pack", "4S 2P pack"),
+            stop(Station.FUSE, "fuse", "blade fuse, 5 A"),
+            stop(Station.JACK, "jack", "charging jack, 5 A"),
+            stop(Station.RADIO, "receiver", "radio receiver, 4 A"),
+            stop(Station.DECODER, "decoder", "sound decoder")),
+        List.of(stop(Station.MOTOR, "main", ""), stop(Station.SOUND, "speaker", "speaker")),
+        List.of(stop(Station.CHARGER, "charger", "charger for four cells")),
+        2,
+        true,
+        List.of(
+            new PowerPath.Stop(Station.WIRING, List.of(), true),
+            new PowerPath.Stop(Station.PLAN, List.of(), true)));
+  }
+
+  private static PowerPath.Stop stop(Station station, String name, String title) {
+    return new PowerPath.Stop(station, List.of(new PowerPath.Fitting(name, title)), true);
   }
 
   private static Finding shortCircuit() {

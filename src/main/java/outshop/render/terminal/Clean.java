@@ -3,6 +3,7 @@ package outshop.render.terminal;
 import java.nio.charset.Charset;
 import java.nio.charset.CharsetEncoder;
 import java.nio.charset.StandardCharsets;
+import outshop.input.Shown;
 
 /**
  * Makes a text fit to be printed: control and direction characters are written as {@code \\u....},
@@ -54,27 +55,13 @@ final class Clean {
       clean.append(' ');
     } else if (c == NO_BREAK_SPACE || c == '\u202f') {
       clean.append(NO_BREAK_SPACE);
-    } else if (!isVisible(c)) {
+    } else if (Shown.isHidden(c)) {
       clean.append("\\u%04x".formatted(c));
     } else if (unicode) {
       clean.appendCodePoint(c);
     } else {
       clean.append(plain(c, next));
     }
-  }
-
-  private static boolean isVisible(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED ->
-          false;
-      default -> true;
-    };
   }
 
   private String plain(int c, char next) {

@@ -260,6 +260,7 @@ final class TerminalReportTest {
         List.of(bad, endless),
         full.wanted(),
         full.parts(),
+        full.path(),
         full.cases(),
         List.of(bad),
         full.notes(),
