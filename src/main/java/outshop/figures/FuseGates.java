@@ -22,7 +22,7 @@ import outshop.units.Exact;
  *       to 30 A), from a page that quotes the standard. It promises no shortest time above 100 %.
  * </ul>
  */
-final class FuseGates {
+public final class FuseGates {
   /** Where a standard promises no shortest time. */
   private static final double NO_SHORTEST = 0;
 
@@ -36,7 +36,7 @@ final class FuseGates {
    *
    * @param multiple of the rated current
    */
-  private record Gate(double multiple, double shortestSeconds, double longestSeconds) {}
+  record Gate(double multiple, double shortestSeconds, double longestSeconds) {}
 
   private static final Map<String, List<Gate>> GATES =
       Map.of(
@@ -75,8 +75,13 @@ final class FuseGates {
   }
 
   /** The gates a catalogue's word names; empty for a fuse that no such standard describes. */
-  static Optional<FuseGates> of(String word) {
+  public static Optional<FuseGates> of(String word) {
     return Optional.ofNullable(GATES.get(word)).map(FuseGates::new);
+  }
+
+  /** What the standard says, the smallest current first. */
+  List<Gate> gates() {
+    return gates;
   }
 
   /**
