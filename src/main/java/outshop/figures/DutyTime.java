@@ -34,6 +34,11 @@ public record DutyTime(Duty duty, Amount meanAmps, Amount hours) {
     return EnduranceFigures.duties(bench);
   }
 
+  /** What one charge gives, in ampere-hours; run time is this by the mean current. */
+  public static Amount usableCharge(Bench bench) {
+    return EnduranceFigures.usableCharge(bench);
+  }
+
   /** The mean current at which one charge lasts as long as the plan asks, in amps. */
   public static Amount allowedAmps(Bench bench) {
     return EnduranceFigures.allowedAmps(bench);

@@ -62,6 +62,20 @@ final class EnduranceFigures {
         meanAmps);
   }
 
+  /** What a charge gives, in ampere-hours; absent without a pack. */
+  static Amount usableCharge(Bench bench) {
+    EnduranceFigures figures = new EnduranceFigures(bench);
+    return figures.chains.isEmpty()
+        ? new Amount.Absent("pack")
+        : Amount.computed(
+            "usable charge",
+            Unit.AMPERE_HOURS,
+            "capacity x usable share",
+            v -> v[0] * v[1],
+            figures.capacity(),
+            figures.usable());
+  }
+
   /** Run times at other duties than the one asked for; none without a pack. */
   static List<DutyTime> duties(Bench bench) {
     EnduranceFigures figures = new EnduranceFigures(bench);

@@ -1,0 +1,388 @@
+package outshop.render.plot;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import outshop.plots.Mark;
+import outshop.plots.Meaning;
+import outshop.plots.Plot;
+import outshop.plots.Row;
+import outshop.units.Amount;
+import outshop.units.AmountText;
+import outshop.units.Exact;
+import outshop.units.Unit;
+
+/** Seconds over amps, both logarithmic: what the standard promises, and the plan's currents. */
+final class FuseDrawing {
+  private static final double AREA_LEFT = 50;
+  private static final double AREA_RIGHT = Canvas.RIGHT - 4;
+  private static final double HEIGHT = 210;
+  private static final double SHORTEST_SECONDS = 0.008;
+
+  /** A time on the axis, as people say it. */
+  private record Said(double seconds, String words) {}
+
+  private static final List<Said> TIMES =
+      List.of(
+          new Said(0.01, "10 ms"),
+          new Said(0.1, "0.1 s"),
+          new Said(1, "1 s"),
+          new Said(10, "10 s"),
+          new Said(60, "1 min"),
+          new Said(600, "10 min"),
+          new Said(3600, "1 h"),
+          new Said(36_000, "10 h"),
+          new Said(360_000, "100 h"));
+
+  private final Canvas canvas;
+  private final Plot plot;
+  private final double top;
+  private final double bottom;
+
+  private FuseDrawing(Canvas canvas, Plot plot) {
+    this.canvas = canvas;
+    this.plot = plot;
+    this.top = canvas.y() + Flags.HEIGHT;
+    this.bottom = top + HEIGHT;
+  }
+
+  static void draw(Canvas canvas, Plot plot) {
+    new FuseDrawing(canvas, plot).all();
+  }
+
+  /** A gate with what the standard says there, as far as it does. */
+  private record Gate(
+      double amps, Optional<Amount.Known> shortest, Optional<Amount.Known> longest) {}
+
+  private void all() {
+    Scale x = amps();
+    Scale y = seconds();
+    axes(x, y);
+    List<Gate> gates = gates();
+    areas(gates, x, y);
+    gateSigns(x, y);
+    List<Canvas.Entry> key = new ArrayList<>();
+    List<String> lettered = currents(x, y);
+    canvas.down(Flags.HEIGHT + HEIGHT + 16);
+    canvas.text(
+        "amps through the fuse",
+        (AREA_LEFT + AREA_RIGHT) / 2,
+        canvas.y() + 11,
+        "middle",
+        Canvas.SMALL,
+        300);
+    canvas.down(18);
+    if (!gates.isEmpty()) {
+      key.add(Canvas.Entry.of("holds", "its standard: must still hold"));
+      key.add(Canvas.Entry.of("opened", "must have opened"));
+    }
+    if (plot.rows().stream().anyMatch(r -> r.find(Meaning.OVERLOAD).isPresent())) {
+      key.add(Canvas.Entry.of(Meaning.OVERLOAD));
+    }
+    if (!key.isEmpty()) {
+      canvas.key(key);
+    }
+    lettered.forEach(canvas::note);
+    Rows.notes(canvas, plot);
+  }
+
+  private Scale amps() {
+    double[] all =
+        plot.rows().stream()
+            .flatMap(r -> r.marks().stream())
+            .flatMap(m -> m.along().map(a -> Stream.of(a)).orElse(Stream.of(m.amount())))
+            .filter(Amount::isKnown)
+            .map(Amount::get)
+            .filter(k -> k.unit() == Unit.AMPS)
+            .flatMapToDouble(k -> Arrays.stream(new double[] {k.low(), k.high()}))
+            .filter(a -> Double.isFinite(a) && a > 1e-6)
+            .toArray();
+    double low = Arrays.stream(all).min().orElse(0.1);
+    double high = Arrays.stream(all).max().orElse(100);
+    return Scale.logarithmic(low / 1.5, high * 1.3, AREA_LEFT, AREA_RIGHT);
+  }
+
+  private Scale seconds() {
+    double most =
+        plot.rows().stream()
+            .flatMap(r -> Rows.known(r).stream())
+            .filter(k -> k.unit() == Unit.SECONDS)
+            .mapToDouble(Amount.Known::high)
+            .filter(Double::isFinite)
+            .max()
+            .orElse(3600);
+    return Scale.logarithmic(SHORTEST_SECONDS, Math.max(7200, most * 3), bottom, top);
+  }
+
+  private void axes(Scale x, Scale y) {
+    canvas.axis("x", x);
+    canvas.axis("y", y);
+    pattern("holds", "M-2 8L8 -2M2 12L12 2");
+    pattern("opened", "M-2 2L8 12M2 -2L12 8M-2 7L3 12M7 -2L12 3");
+    for (double tick : Ticks.logarithmic(x.low(), x.high())) {
+      canvas.line(x.at(tick), top, x.at(tick), bottom, "none", Look.FAINT);
+      canvas.text(AmountText.number(tick), x.at(tick), bottom + 13, "middle", Canvas.SMALL, 60);
+    }
+    for (Said time : TIMES) {
+      if (time.seconds() >= y.low() && time.seconds() <= y.high()) {
+        double at = y.at(time.seconds());
+        canvas.line(AREA_LEFT, at, AREA_RIGHT, at, "none", Look.FAINT);
+        canvas.text(time.words(), AREA_LEFT - 4, at + 4, "end", Canvas.SMALL, AREA_LEFT);
+      }
+    }
+  }
+
+  private void pattern(String name, String path) {
+    canvas
+        .svg()
+        .open("defs")
+        .open(
+            "pattern",
+            "id",
+            canvas.id() + "-" + name,
+            "width",
+            "10",
+            "height",
+            "10",
+            "patternUnits",
+            "userSpaceOnUse")
+        .leaf(
+            "path", "d", path, "stroke", Look.INK, "stroke-width", "0.8", "stroke-opacity", "0.55")
+        .close()
+        .closeLine();
+  }
+
+  /** The gates with a known current, the smallest first, as the plot has them. */
+  private List<Gate> gates() {
+    List<Gate> gates = new ArrayList<>();
+    for (Row row : plot.rows()) {
+      for (Mark mark : row.marks()) {
+        if (mark.meaning() == Meaning.SHORTEST
+            && mark.along().filter(Amount::isKnown).isPresent()) {
+          double amps = mark.along().get().get().value();
+          gates.add(new Gate(amps, known(mark.amount()), longest(row, amps)));
+        }
+      }
+    }
+    return gates;
+  }
+
+  private static Optional<Amount.Known> longest(Row row, double amps) {
+    return row.marks().stream()
+        .filter(m -> m.meaning() == Meaning.LONGEST)
+        .filter(m -> Exact.same(m.along().orElseThrow().get().value(), amps))
+        .findFirst()
+        .flatMap(m -> known(m.amount()));
+  }
+
+  private static Optional<Amount.Known> known(Amount amount) {
+    return amount instanceof Amount.Known k ? Optional.of(k) : Optional.empty();
+  }
+
+  /** Between two gates the shorter shortest and the longer longest time, so in steps. */
+  private void areas(List<Gate> gates, Scale x, Scale y) {
+    if (gates.isEmpty()) {
+      return;
+    }
+    StringBuilder holds = new StringBuilder("M" + point(AREA_LEFT, bottom));
+    double before = AREA_LEFT;
+    for (Gate gate : gates) {
+      if (gate.shortest().isPresent()) {
+        double at = y.at(gate.shortest().get().value());
+        holds
+            .append('L')
+            .append(point(before, at))
+            .append('L')
+            .append(point(x.at(gate.amps()), at));
+        before = x.at(gate.amps());
+      }
+    }
+    holds.append('L').append(point(before, bottom)).append('Z');
+    area("holds", holds.toString());
+    StringBuilder opened = new StringBuilder();
+    double last = bottom;
+    for (Gate gate : gates) {
+      if (gate.longest().isPresent()) {
+        double at = y.at(gate.longest().get().value());
+        boolean first = opened.length() == 0;
+        double from = x.at(gate.amps());
+        opened.append(first ? "M" + point(from, top) : "L" + point(from, last));
+        opened.append('L').append(point(from, at));
+        last = at;
+      }
+    }
+    if (opened.length() > 0) {
+      opened.append('L').append(point(AREA_RIGHT, last)).append('L').append(point(AREA_RIGHT, top));
+      area("opened", opened.append('Z').toString());
+    }
+  }
+
+  private static String point(double x, double y) {
+    return Svg.number(x) + " " + Svg.number(y);
+  }
+
+  private void area(String name, String path) {
+    canvas
+        .svg()
+        .leaf(
+            "path",
+            "class",
+            "plot-" + name,
+            "d",
+            path,
+            "fill",
+            "url(#" + canvas.id() + "-" + name + ")",
+            "stroke",
+            Look.MAY,
+            "stroke-width",
+            "1.2");
+  }
+
+  /** At each gate a short line for either time. */
+  private void gateSigns(Scale x, Scale y) {
+    for (Row row : plot.rows()) {
+      for (Mark mark : row.marks()) {
+        boolean gate = mark.meaning() == Meaning.SHORTEST || mark.meaning() == Meaning.LONGEST;
+        if (gate && mark.isKnown() && mark.along().isPresent()) {
+          Amount.Known seconds = mark.amount().get();
+          canvas
+              .svg()
+              .leaf(
+                  "path",
+                  Canvas.data(
+                      row,
+                      mark,
+                      seconds,
+                      "class",
+                      "plot-sign",
+                      "d",
+                      "M-4 0H4",
+                      "transform",
+                      "translate("
+                          + point(x.at(mark.along().get().get().value()), y.at(seconds.value()))
+                          + ")",
+                      "stroke",
+                      Look.INK,
+                      "stroke-width",
+                      "2.4"));
+        }
+      }
+    }
+  }
+
+  /** The lines of the currents with their letters; gives what each letter stands for. */
+  private List<String> currents(Scale x, Scale y) {
+    List<Flags.Flag> flags = new ArrayList<>();
+    List<Double> places = new ArrayList<>();
+    List<String> words = new ArrayList<>();
+    for (Row row : plot.rows()) {
+      for (Mark mark : row.marks()) {
+        Optional<Amount.Known> amps = current(mark);
+        if (amps.isEmpty()) {
+          continue;
+        }
+        double value = amps.get().value();
+        int same = index(places, value);
+        if (same < 0) {
+          same = places.size();
+          places.add(value);
+          flags.add(new Flags.Flag(Flags.letter(same), x.at(value)));
+          words.add(Flags.letter(same) + ": ");
+        } else {
+          words.set(same, words.get(same) + "; ");
+        }
+        words.set(same, words.get(same) + said(row, mark, amps.get()));
+        line(row, mark, amps.get(), x, y);
+      }
+    }
+    Flags.draw(canvas, flags, AREA_LEFT - 40, AREA_RIGHT + 4);
+    return words;
+  }
+
+  private static int index(List<Double> places, double value) {
+    for (int i = 0; i < places.size(); i++) {
+      if (Exact.same(places.get(i), value)) {
+        return i;
+      }
+    }
+    return -1;
+  }
+
+  /** The current that a mark stands at; empty for a gate, or where something is missing. */
+  private static Optional<Amount.Known> current(Mark mark) {
+    return switch (mark.meaning()) {
+      case SHORTEST, LONGEST -> Optional.empty();
+      case OVERLOAD ->
+          mark.isKnown() ? Optional.of(mark.along().orElseThrow().get()) : Optional.empty();
+      default -> known(mark.amount());
+    };
+  }
+
+  private static String said(Row row, Mark mark, Amount.Known amps) {
+    String text = row.name() + " " + AmountText.text(amps) + Numbers.range(amps);
+    return mark.meaning() == Meaning.OVERLOAD
+        ? text + " for " + AmountText.text(mark.amount().get())
+        : text;
+  }
+
+  private void line(Row row, Mark mark, Amount.Known amps, Scale x, Scale y) {
+    if (mark.meaning() == Meaning.OVERLOAD) {
+      double at = y.at(mark.amount().get().value());
+      canvas.line(x.at(amps.value()), top, x.at(amps.value()), at, "1 3", 1);
+      canvas.sign(row, mark, x.at(amps.value()), at);
+      return;
+    }
+    if (Numbers.hasRange(amps) && Double.isFinite(amps.high())) {
+      double from = x.at(amps.low());
+      canvas
+          .svg()
+          .leaf(
+              "rect",
+              "class",
+              "plot-range",
+              "x",
+              from,
+              "y",
+              top,
+              "width",
+              x.at(amps.high()) - from,
+              "height",
+              HEIGHT,
+              "fill",
+              Look.GETS,
+              "fill-opacity",
+              "0.12");
+    }
+    canvas
+        .svg()
+        .leaf(
+            "path",
+            Canvas.data(
+                row,
+                mark,
+                amps,
+                "class",
+                "plot-sign",
+                "d",
+                "M0 0V" + Svg.number(HEIGHT),
+                "transform",
+                "translate(" + point(x.at(amps.value()), top) + ")",
+                "stroke",
+                Look.GETS,
+                "stroke-width",
+                mark.meaning() == Meaning.RATED ? "2.4" : "1.6",
+                "stroke-dasharray",
+                dashes(mark.meaning())));
+  }
+
+  private static String dashes(Meaning meaning) {
+    return switch (meaning) {
+      case RATED -> "none";
+      case SHORT_LEAST, SHORT_MOST -> "8 3 2 3";
+      case BREAKING -> "12 4";
+      default -> "5 3";
+    };
+  }
+}
