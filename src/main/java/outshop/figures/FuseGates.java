@@ -22,7 +22,7 @@ import outshop.units.Exact;
  *       to 30 A), from a page that quotes the standard. It promises no shortest time above 100 %.
  * </ul>
  */
-public final class FuseGates {
+final class FuseGates {
   /** Where a standard promises no shortest time. */
   private static final double NO_SHORTEST = 0;
 
@@ -75,7 +75,7 @@ public final class FuseGates {
   }
 
   /** The gates a catalogue's word names; empty for a fuse that no such standard describes. */
-  public static Optional<FuseGates> of(String word) {
+  static Optional<FuseGates> of(String word) {
     return Optional.ofNullable(GATES.get(word)).map(FuseGates::new);
   }
 

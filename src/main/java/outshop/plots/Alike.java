@@ -2,7 +2,6 @@ package outshop.plots;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.BiFunction;
 import outshop.units.Amount;
 import outshop.units.Exact;
 
@@ -10,37 +9,42 @@ import outshop.units.Exact;
 final class Alike {
   private Alike() {}
 
+  /** A row, and what it must share with another to stand together with it. */
+  record Keyed(String key, Row row) {}
+
   /**
-   * The rows, those with the same values together where the first of them stands.
-   *
-   * @param named the name of rows drawn together, from the first one's and how many they are
+   * The rows, those with the same key and values together where the first of them stands, and named
+   * after it.
    */
-  static List<Row> together(List<Row> rows, BiFunction<String, Integer, String> named) {
-    List<List<Row>> groups = new ArrayList<>();
-    for (Row row : rows) {
+  static List<Row> together(List<Keyed> rows) {
+    List<List<Keyed>> groups = new ArrayList<>();
+    for (Keyed row : rows) {
       groups.stream()
           .filter(group -> same(group.get(0), row))
           .findFirst()
           .ifPresentOrElse(
               group -> group.add(row), () -> groups.add(new ArrayList<>(List.of(row))));
     }
-    return groups.stream().map(group -> one(group, named)).toList();
+    return groups.stream().map(Alike::one).toList();
   }
 
-  private static Row one(List<Row> group, BiFunction<String, Integer, String> named) {
-    Row first = group.get(0);
+  private static Row one(List<Keyed> group) {
+    Row first = group.get(0).row();
+    int more = group.size() - 1;
     return new Row(
-        named.apply(first.name(), group.size()),
-        String.join("; ", group.stream().map(Row::described).toList()),
+        more == 0 ? first.name() : first.name() + ", " + more + " more",
+        String.join("; ", group.stream().map(k -> k.row().described()).toList()),
         first.marks());
   }
 
-  private static boolean same(Row one, Row other) {
-    if (!one.name().equals(other.name()) || one.marks().size() != other.marks().size()) {
+  private static boolean same(Keyed one, Keyed other) {
+    List<Mark> marks = one.row().marks();
+    List<Mark> others = other.row().marks();
+    if (!one.key().equals(other.key()) || marks.size() != others.size()) {
       return false;
     }
-    for (int i = 0; i < one.marks().size(); i++) {
-      if (!same(one.marks().get(i).amount(), other.marks().get(i).amount())) {
+    for (int i = 0; i < marks.size(); i++) {
+      if (!same(marks.get(i).amount(), others.get(i).amount())) {
         return false;
       }
     }

@@ -64,10 +64,15 @@ final class CurrentLadder {
     return new Row("pack", "pack", List.of(Mark.of(Meaning.CRUISING, wanted)));
   }
 
+  /** What carries nothing while it runs carries nothing at any other load of the motor either. */
   private static boolean carriesNothing(Row row) {
-    return row.marks().stream()
-        .filter(m -> m.meaning() != Meaning.CONTINUOUS && m.meaning() != Meaning.PEAK)
-        .allMatch(m -> Flows.isNothing(m.amount()));
+    List<Amount> flows =
+        row.marks().stream()
+            .filter(m -> m.meaning() != Meaning.CONTINUOUS && m.meaning() != Meaning.PEAK)
+            .map(Mark::amount)
+            .toList();
+    return flows.stream().anyMatch(Flows::isNothing)
+        && flows.stream().allMatch(amps -> amps.isMissing() || Flows.isNothing(amps));
   }
 
   private Row part(Fitted part, String element, String continuous, String peak) {
@@ -111,7 +116,7 @@ final class CurrentLadder {
   }
 
   private List<Row> wires() {
-    List<Row> rows = new ArrayList<>();
+    List<Alike.Keyed> wires = new ArrayList<>();
     for (Link link : closed(Link.Sort.WIRE)) {
       Amount ampacity =
           link.part()
@@ -123,11 +128,22 @@ final class CurrentLadder {
                           "wire",
                           "choose the wire; its gauge is printed on it or on its reel"));
       Amount none = new Amount.Absent(link.name());
-      rows.add(row(gauge(link), "wire " + link.name(), link.name(), ampacity, none));
+      String gauge = gauge(link);
+      String name = "%s: %s - %s".formatted(gauge, owner(link.from()), owner(link.to()));
+      wires.add(
+          new Alike.Keyed(gauge, row(name, "wire " + link.name(), link.name(), ampacity, none)));
     }
-    rows.removeIf(CurrentLadder::carriesNothing);
-    return Alike.together(
-        rows, (name, count) -> count == 1 ? name : name + ", " + count + " pieces");
+    return together(wires);
+  }
+
+  private static List<Row> together(List<Alike.Keyed> rows) {
+    rows.removeIf(keyed -> carriesNothing(keyed.row()));
+    return Alike.together(rows);
+  }
+
+  private static String owner(String terminal) {
+    int point = terminal.indexOf('.');
+    return point < 0 ? terminal : terminal.substring(0, point);
   }
 
   private static String gauge(Link link) {
@@ -143,18 +159,16 @@ final class CurrentLadder {
   }
 
   private List<Row> contacts(Link.Sort sort) {
-    List<Row> rows = new ArrayList<>();
+    List<Alike.Keyed> contacts = new ArrayList<>();
     for (Link link : closed(sort)) {
       if (link.part().isPresent()) {
         Fitted part = link.part().get();
-        String name = sort == Link.Sort.BREAK_CONTACT ? link.name() : part.name();
         Amount none = new Amount.Absent(link.name());
-        rows.add(row(name, part.described(), link.name(), rating(sort, part), none));
+        Row row = row(link.name(), part.described(), link.name(), rating(sort, part), none);
+        contacts.add(new Alike.Keyed(part.name(), row));
       }
     }
-    rows.removeIf(CurrentLadder::carriesNothing);
-    return Alike.together(
-        rows, (name, count) -> count == 1 ? name : name + ", " + count + " contacts");
+    return together(contacts);
   }
 
   private Amount rating(Link.Sort sort, Fitted part) {

@@ -35,7 +35,10 @@ final class Loudness {
           "Not drawn, as the amplifier stands no less than %s: %s."
               .formatted(least, String.join(", ", tooLow)));
     }
-    if (first.isEmpty()) {
+    if (!first.isEmpty()) {
+      boolean fitted = first.size() > 1;
+      remarks.add("0 dB is " + (fitted ? "what is fitted." : "the amplifier's rated load."));
+    } else {
       remarks.add("The plan has no decoder with sound, so no speaker is heard.");
     }
     others.sort(Comparator.comparingDouble(Loudness::quietness).thenComparing(Row::name));

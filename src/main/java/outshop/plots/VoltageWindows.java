@@ -117,16 +117,14 @@ final class VoltageWindows {
               feed.at().described(),
               rated(Meaning.TOP_STEP, feed.ratedVolts(), feed.fullVolts(), feed.nominalVolts())));
     }
-    List<Row> bulbs = new ArrayList<>();
+    List<Alike.Keyed> bulbs = new ArrayList<>();
     for (BulbFeed feed : Plots.all(facts, BulbFeed.class)) {
-      bulbs.add(
-          new Row(
-              "bulbs",
-              feed.at().described(),
-              rated(Meaning.STANDING, feed.ratedVolts(), feed.fullVolts(), feed.nominalVolts())));
+      List<Mark> marks =
+          rated(Meaning.STANDING, feed.ratedVolts(), feed.fullVolts(), feed.nominalVolts());
+      Row row = new Row(feed.at().name(), feed.at().described(), marks);
+      bulbs.add(new Alike.Keyed("bulb", row));
     }
-    Alike.together(bulbs, (name, count) -> name)
-        .forEach(row -> rows.add(new Row(row.described(), row.described(), row.marks())));
+    rows.addAll(Alike.together(bulbs));
   }
 
   private static List<Mark> rated(Meaning meaning, Amount rated, Amount full, Amount nominal) {

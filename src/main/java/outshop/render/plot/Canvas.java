@@ -308,7 +308,7 @@ final class Canvas {
     for (String word : Texts.visible(raw).split(" ")) {
       String last = lines.get(lines.size() - 1);
       String longer = last.isEmpty() ? word : last + " " + word;
-      if (Texts.width(longer) * SMALL <= RIGHT - LEFT) {
+      if (last.isEmpty() || Texts.width(longer) * SMALL <= RIGHT - LEFT) {
         lines.set(lines.size() - 1, longer);
       } else if (lines.size() == MOST_NOTE_LINES) {
         lines.set(lines.size() - 1, last + " …");

@@ -78,7 +78,7 @@ final class FuseDrawing {
       key.add(Canvas.Entry.of("holds", "its standard: must still hold"));
       key.add(Canvas.Entry.of("opened", "must have opened"));
     }
-    if (plot.rows().stream().anyMatch(r -> r.find(Meaning.OVERLOAD).isPresent())) {
+    if (plot.rows().stream().anyMatch(r -> r.known(Meaning.OVERLOAD).isPresent())) {
       key.add(Canvas.Entry.of(Meaning.OVERLOAD));
     }
     if (!key.isEmpty()) {
@@ -274,40 +274,27 @@ final class FuseDrawing {
 
   /** The lines of the currents with their letters; gives what each letter stands for. */
   private List<String> currents(Scale x, Scale y) {
-    List<Flags.Flag> flags = new ArrayList<>();
-    List<Double> places = new ArrayList<>();
-    List<String> words = new ArrayList<>();
+    Flags flags = new Flags();
     for (Row row : plot.rows()) {
       for (Mark mark : row.marks()) {
-        Optional<Amount.Known> amps = current(mark);
-        if (amps.isEmpty()) {
-          continue;
-        }
-        double value = amps.get().value();
-        int same = index(places, value);
-        if (same < 0) {
-          same = places.size();
-          places.add(value);
-          flags.add(new Flags.Flag(Flags.letter(same), x.at(value)));
-          words.add(Flags.letter(same) + ": ");
-        } else {
-          words.set(same, words.get(same) + "; ");
-        }
-        words.set(same, words.get(same) + said(row, mark, amps.get()));
-        line(row, mark, amps.get(), x, y);
+        current(mark)
+            .ifPresent(
+                amps -> {
+                  String lasts =
+                      mark.meaning() == Meaning.OVERLOAD
+                          ? " for " + AmountText.text(mark.amount().get())
+                          : "";
+                  String much = AmountText.text(amps) + Numbers.range(amps);
+                  flags.add(
+                      amps.value(),
+                      x.at(amps.value()),
+                      row.name() + " " + much + lasts,
+                      row.name() + lasts);
+                  line(row, mark, amps, x, y);
+                });
       }
     }
-    Flags.draw(canvas, flags, AREA_LEFT - 40, AREA_RIGHT + 4);
-    return words;
-  }
-
-  private static int index(List<Double> places, double value) {
-    for (int i = 0; i < places.size(); i++) {
-      if (Exact.same(places.get(i), value)) {
-        return i;
-      }
-    }
-    return -1;
+    return flags.draw(canvas, AREA_LEFT - 40, AREA_RIGHT + 4);
   }
 
   /** The current that a mark stands at; empty for a gate, or where something is missing. */
@@ -318,13 +305,6 @@ final class FuseDrawing {
           mark.isKnown() ? Optional.of(mark.along().orElseThrow().get()) : Optional.empty();
       default -> known(mark.amount());
     };
-  }
-
-  private static String said(Row row, Mark mark, Amount.Known amps) {
-    String text = row.name() + " " + AmountText.text(amps) + Numbers.range(amps);
-    return mark.meaning() == Meaning.OVERLOAD
-        ? text + " for " + AmountText.text(mark.amount().get())
-        : text;
   }
 
   private void line(Row row, Mark mark, Amount.Known amps, Scale x, Scale y) {

@@ -13,6 +13,9 @@ import outshop.units.AmountText;
 
 /** Amps on a logarithmic scale: a bar up to what may flow, signs for what flows. */
 final class LadderDrawing {
+  /** A logarithmic scale has no room for nothing; less than this is not drawn. */
+  private static final double NOTHING_AMPS = 1e-6;
+
   private static final double BAR = 16;
   private static final double ROW = 16 + BAR + 7;
   private static final List<Meaning> FLOWS =
@@ -48,7 +51,7 @@ final class LadderDrawing {
         plot.rows().stream()
             .flatMap(r -> Rows.known(r).stream())
             .flatMapToDouble(k -> Arrays.stream(new double[] {k.low(), k.value(), k.high()}))
-            .filter(a -> Double.isFinite(a) && a > 1e-6)
+            .filter(a -> Double.isFinite(a) && a > NOTHING_AMPS)
             .toArray();
     double low = Arrays.stream(ends).min().orElse(0.1);
     double high = Arrays.stream(ends).max().orElse(10);
@@ -60,15 +63,17 @@ final class LadderDrawing {
     double middle = canvas.y() + BAR / 2;
     bar(row, Meaning.PEAK, scale, true);
     bar(row, Meaning.CONTINUOUS, scale, false);
-    List<Mark> flowing =
+    List<Mark> known =
         row.marks().stream().filter(m -> FLOWS.contains(m.meaning()) && m.isKnown()).toList();
+    List<Mark> flowing =
+        known.stream().filter(m -> m.amount().get().value() > NOTHING_AMPS).toList();
     for (Mark mark : flowing) {
       canvas.range(scale, mark.amount().get(), middle);
     }
     for (Mark mark : flowing) {
       canvas.sign(row, mark, scale.at(mark.amount().get().value()), middle);
     }
-    if (flowing.isEmpty()) {
+    if (known.isEmpty()) {
       canvas.text(
           "cannot tell what flows", Canvas.LEFT + 4, middle + 4, "start", Canvas.SMALL, 200);
     }
@@ -83,7 +88,7 @@ final class LadderDrawing {
     peak.ifPresent(m -> words.add(value(row, m, "peak ")));
     words.remove("");
     words.remove("");
-    return words.isEmpty() ? "" : "may " + String.join(", ", words);
+    return words.isEmpty() ? "" : "rated " + String.join(", ", words);
   }
 
   private static String value(Row row, Mark mark, String before) {

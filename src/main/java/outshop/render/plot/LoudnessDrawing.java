@@ -35,6 +35,7 @@ final class LoudnessDrawing {
 
   private void all() {
     if (rows.isEmpty()) {
+      canvas.note("Cannot tell how loud it is.");
       Rows.notes(canvas, plot);
       return;
     }
@@ -48,7 +49,7 @@ final class LoudnessDrawing {
     rows.forEach(row -> row(row, scale));
     canvas.down(20);
     canvas.key(List.of(Canvas.Entry.of(Meaning.BY_LOAD), Canvas.Entry.of(Meaning.BY_ALL)));
-    canvas.note("To the right is louder. A doubling of loudness takes about 10 dB.");
+    canvas.note("To the right is louder.");
     if (plot.rows().size() > MOST_ROWS) {
       canvas.note((plot.rows().size() - MOST_ROWS) + " more stand in the table.");
     }

@@ -28,7 +28,11 @@ final class Numbers {
       return "cannot tell; wanted: "
           + String.join("; ", missing.wants().stream().map(w -> w.name()).toList());
     }
-    return amount instanceof Amount.Known known ? text(known, beside) + range(known) : "none";
+    if (amount instanceof Amount.Known known) {
+      boolean itself = known.isAssumed() && known.from().isEmpty() && !hasRange(known);
+      return text(known, beside) + range(known) + (itself ? " (assumed)" : "");
+    }
+    return "none";
   }
 
   /** The range of a value, such as {@code " (assumed: 1 A to 2 A)"}; empty if it has none. */
@@ -38,7 +42,7 @@ final class Numbers {
             .formatted(
                 AmountText.text(known.low(), known.unit()),
                 AmountText.text(known.high(), known.unit()))
-        : known.isAssumed() ? " (assumed)" : "";
+        : "";
   }
 
   static boolean hasRange(Amount.Known known) {

@@ -12,6 +12,9 @@ import outshop.units.Want;
 final class Rows {
   private static final int MOST_NAMED = 4;
 
+  /** Of so many missing values the drawing says how to get them; the text beside it of all. */
+  private static final int MOST_EXPLAINED = 3;
+
   private Rows() {}
 
   /** The known values of a row. */
@@ -64,14 +67,18 @@ final class Rows {
       canvas.note("Assumed: " + some(assumed.stream().map(Amount.Known::label).toList()) + ".");
     }
     List<Want> wants = plot.wants();
-    if (!wants.isEmpty()) {
-      canvas.note("Not drawn for want of: " + some(wants.stream().map(Want::name).toList()) + ".");
+    for (Want want : wants.stream().limit(MOST_EXPLAINED).toList()) {
+      canvas.note("Not drawn for want of " + want.name() + ". To get it: " + want.how());
+    }
+    if (wants.size() > MOST_EXPLAINED) {
+      List<Want> others = wants.subList(MOST_EXPLAINED, wants.size());
+      canvas.note("Also wanted: " + some(others.stream().map(Want::name).toList()) + ".");
     }
   }
 
   private static String some(List<String> names) {
     List<String> first = names.stream().limit(MOST_NAMED).toList();
     int more = names.size() - first.size();
-    return String.join("; ", first) + (more > 0 ? "; and %d more".formatted(more) : "");
+    return String.join("; ", first) + (more > 0 ? "; and " + more + " more" : "");
   }
 }

@@ -9,7 +9,6 @@ import outshop.plots.Plot;
 import outshop.plots.Row;
 import outshop.units.Amount;
 import outshop.units.AmountText;
-import outshop.units.Exact;
 
 /** Hours over mean amps, both logarithmic, so that one charge is a straight line or band. */
 final class RunTimeDrawing {
@@ -250,9 +249,7 @@ final class RunTimeDrawing {
 
   /** Draws the duties with their letters; gives what each letter stands for. */
   private List<String> points(Scale x, Scale y) {
-    List<Flags.Flag> flags = new ArrayList<>();
-    List<String> words = new ArrayList<>();
-    List<Double> places = new ArrayList<>();
+    Flags flags = new Flags();
     for (Row row : plot.rows()) {
       for (Mark mark : row.marks()) {
         boolean point = mark.along().isPresent() && mark.isKnown();
@@ -265,26 +262,12 @@ final class RunTimeDrawing {
         canvas.line(at, top, at, y.at(hours.value()), "1 3", 1);
         canvas.range(x, amps, y.at(hours.value()));
         canvas.sign(row, mark, at, y.at(hours.value()));
-        String said =
-            "%s: %s%s".formatted(row.name(), AmountText.text(hours), Numbers.range(hours));
-        int before = places.isEmpty() ? -1 : places.size() - 1;
-        if (before >= 0 && Exact.same(places.get(before), amps.value())) {
-          words.set(before, words.get(before) + "; " + said);
-        } else {
-          flags.add(new Flags.Flag(Flags.letter(places.size()), at));
-          words.add(
-              "%s: %s, %s%s"
-                  .formatted(
-                      Flags.letter(places.size()),
-                      said,
-                      AmountText.text(amps),
-                      Numbers.range(amps)));
-          places.add(amps.value());
-        }
+        String said = row.name() + ": " + AmountText.text(hours) + Numbers.range(hours);
+        String alone = said + ", " + AmountText.text(amps) + Numbers.range(amps);
+        flags.add(amps.value(), at, alone, said);
       }
     }
-    Flags.draw(canvas, flags, AREA_LEFT - 40, AREA_RIGHT + 4);
-    return words;
+    return flags.draw(canvas, AREA_LEFT - 40, AREA_RIGHT + 4);
   }
 
   private void key(Amount.Known charge) {

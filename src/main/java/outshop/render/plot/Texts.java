@@ -81,13 +81,16 @@ final class Texts {
     if (c >= 0x250) {
       return 0.75;
     }
-    if ("iljtfI.,:;'|!()[]/ ".indexOf(c) >= 0) {
+    if ("ijl|.,:;'!I ".indexOf(c) >= 0) {
       return 0.34;
     }
-    if ("mwMW@%".indexOf(c) >= 0) {
-      return 0.9;
+    if ("tfr()[]/-".indexOf(c) >= 0) {
+      return 0.42;
     }
-    return Character.isUpperCase(c) ? 0.68 : 0.57;
+    if ("mMW@%".indexOf(c) >= 0) {
+      return 0.98;
+    }
+    return Character.isUpperCase(c) || c == 'w' ? 0.76 : 0.63;
   }
 
   /** The text, its end cut off where it is wider than its room. */

@@ -18,7 +18,11 @@ import outshop.units.AmountText;
 /** Volts: a bar for what a part takes, and a lane with signs for each state of the pack. */
 final class WindowsDrawing {
   private static final double AREA_LEFT = 56;
-  private static final double LANE = 14;
+  private static final double LANE = 20;
+
+  /** From one sign of a lane down to the next, so that a small sag does not hide them. */
+  private static final double STEP = 4;
+
   private static final int MOST_TICKS = 8;
   private static final List<Meaning> BOUNDS =
       List.of(Meaning.TAKES_LEAST, Meaning.TAKES_MOST, Meaning.RATED);
@@ -188,17 +192,32 @@ final class WindowsDrawing {
       canvas.text("cannot tell" + wanted(marks), AREA_LEFT + 4, at + 4, "start", Canvas.SMALL, 280);
       return;
     }
-    double low =
-        drawn.stream().mapToDouble(m -> scale.at(m.amount().get().value())).min().orElse(0);
-    double high =
-        drawn.stream().mapToDouble(m -> scale.at(m.amount().get().value())).max().orElse(0);
-    canvas.line(low, at, high, at, "none", 1);
+    StringBuilder sag = new StringBuilder();
     for (Mark mark : drawn) {
-      canvas.range(scale, mark.amount().get(), at);
+      double x = scale.at(mark.amount().get().value());
+      sag.append(sag.length() == 0 ? "M" : "L").append(Svg.number(x)).append(' ');
+      sag.append(Svg.number(at + offset(mark)));
+    }
+    if (drawn.size() > 1) {
+      canvas.svg().leaf("path", "class", "plot-sag", "d", sag, "fill", "none", "stroke", Look.GETS);
     }
     for (Mark mark : drawn) {
-      canvas.sign(row, mark, scale.at(mark.amount().get().value()), at);
+      canvas.range(scale, mark.amount().get(), at + offset(mark));
     }
+    for (Mark mark : drawn) {
+      canvas.sign(row, mark, scale.at(mark.amount().get().value()), at + offset(mark));
+    }
+  }
+
+  /** The more is drawn, the lower the sign. */
+  private static double offset(Mark mark) {
+    return switch (mark.meaning()) {
+      case NO_LOAD, STANDING -> -1.5 * STEP;
+      case CRUISING -> -0.5 * STEP;
+      case SLIPPING -> 0.5 * STEP;
+      case BLOCKED -> 1.5 * STEP;
+      default -> 0;
+    };
   }
 
   private static String wanted(List<Mark> marks) {
@@ -219,7 +238,14 @@ final class WindowsDrawing {
     if (meanings.contains(Meaning.TAKES_LEAST) || meanings.contains(Meaning.TAKES_MOST)) {
       entries.add(Canvas.Entry.of("bar", "takes"));
     }
-    meanings.stream().filter(m -> !BOUNDS.contains(m)).map(Canvas.Entry::of).forEach(entries::add);
+    boolean both = meanings.contains(Meaning.NO_LOAD) && meanings.remove(Meaning.STANDING);
+    for (Meaning meaning : meanings) {
+      if (both && meaning == Meaning.NO_LOAD) {
+        entries.add(new Canvas.Entry(Sign.of(meaning), "", "no load, or standing"));
+      } else if (!BOUNDS.contains(meaning)) {
+        entries.add(Canvas.Entry.of(meaning));
+      }
+    }
     if (plot.rows().stream().flatMap(r -> Rows.known(r).stream()).anyMatch(Numbers::hasRange)) {
       entries.add(Canvas.Entry.of("range", "range left by what is assumed"));
     }
