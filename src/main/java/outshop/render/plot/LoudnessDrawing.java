@@ -35,7 +35,6 @@ final class LoudnessDrawing {
 
   private void all() {
     if (rows.isEmpty()) {
-      canvas.note("Cannot tell how loud it is.");
       Rows.notes(canvas, plot);
       return;
     }
