@@ -161,6 +161,54 @@ final class Canvas {
             "1.6"));
   }
 
+  /** The line of a value, by a path around its place. */
+  void stroke(Row row, Mark mark, Pen pen, double x, double at, String path) {
+    svg.leaf(
+        "path",
+        data(
+            row,
+            mark,
+            mark.amount().get(),
+            "class",
+            pen.sort(),
+            "d",
+            path,
+            "transform",
+            "translate(" + Svg.number(x) + " " + Svg.number(at) + ")",
+            "fill",
+            "none",
+            "stroke",
+            pen.colour(),
+            "stroke-width",
+            pen.width(),
+            "stroke-dasharray",
+            pen.dashes()));
+  }
+
+  /** A hatching of its own, to be named by {@link #hatched}. */
+  void pattern(String name, double size, String path) {
+    svg.open("defs")
+        .open(
+            "pattern",
+            "id",
+            id + "-" + name,
+            "width",
+            size,
+            "height",
+            size,
+            "patternUnits",
+            "userSpaceOnUse")
+        .leaf(
+            "path", "d", path, "stroke", Look.INK, "stroke-width", "0.8", "stroke-opacity", "0.55")
+        .close()
+        .closeLine();
+  }
+
+  /** The fill that a hatching makes. */
+  String hatched(String name) {
+    return "url(#" + id + "-" + name + ")";
+  }
+
   /** A dashed line with ends, over the range that assumptions leave open. */
   void range(Scale scale, Amount.Known known, double at) {
     if (!Numbers.hasRange(known)) {
@@ -262,7 +310,7 @@ final class Canvas {
               "height",
               "10",
               "fill",
-              "url(#" + id + "-" + entry.swatch() + ")",
+              hatched(entry.swatch()),
               "stroke",
               Look.INK,
               "stroke-opacity",

@@ -16,8 +16,6 @@ import outshop.units.Unit;
 
 /** Seconds over amps, both logarithmic: what the standard promises, and the plan's currents. */
 final class FuseDrawing {
-  private static final double AREA_LEFT = 50;
-  private static final double AREA_RIGHT = Canvas.RIGHT - 4;
   private static final double HEIGHT = 210;
   private static final double SHORTEST_SECONDS = 0.008;
 
@@ -38,14 +36,12 @@ final class FuseDrawing {
 
   private final Canvas canvas;
   private final Plot plot;
-  private final double top;
-  private final double bottom;
+  private final Area area;
 
   private FuseDrawing(Canvas canvas, Plot plot) {
     this.canvas = canvas;
     this.plot = plot;
-    this.top = canvas.y() + Flags.HEIGHT;
-    this.bottom = top + HEIGHT;
+    this.area = Area.below(canvas, HEIGHT);
   }
 
   static void draw(Canvas canvas, Plot plot) {
@@ -65,15 +61,7 @@ final class FuseDrawing {
     gateSigns(x, y);
     List<Canvas.Entry> key = new ArrayList<>();
     List<String> lettered = currents(x, y);
-    canvas.down(Flags.HEIGHT + HEIGHT + 16);
-    canvas.text(
-        "amps through the fuse",
-        (AREA_LEFT + AREA_RIGHT) / 2,
-        canvas.y() + 11,
-        "middle",
-        Canvas.SMALL,
-        300);
-    canvas.down(18);
+    area.end("amps through the fuse");
     if (!gates.isEmpty()) {
       key.add(Canvas.Entry.of("holds", "its standard: must still hold"));
       key.add(Canvas.Entry.of("opened", "must have opened"));
@@ -101,7 +89,7 @@ final class FuseDrawing {
             .toArray();
     double low = Arrays.stream(all).min().orElse(0.1);
     double high = Arrays.stream(all).max().orElse(100);
-    return Scale.logarithmic(low / 1.5, high * 1.3, AREA_LEFT, AREA_RIGHT);
+    return Scale.logarithmic(low / 1.5, high * 1.3, Area.LEFT, Area.RIGHT);
   }
 
   private Scale seconds() {
@@ -113,45 +101,19 @@ final class FuseDrawing {
             .filter(Double::isFinite)
             .max()
             .orElse(3600);
-    return Scale.logarithmic(SHORTEST_SECONDS, Math.max(7200, most * 3), bottom, top);
+    return Scale.logarithmic(SHORTEST_SECONDS, Math.max(7200, most * 3), area.bottom(), area.top());
   }
 
   private void axes(Scale x, Scale y) {
-    canvas.axis("x", x);
+    area.uprights(x);
     canvas.axis("y", y);
-    pattern("holds", "M-2 8L8 -2M2 12L12 2");
-    pattern("opened", "M-2 2L8 12M2 -2L12 8M-2 7L3 12M7 -2L12 3");
-    for (double tick : Ticks.logarithmic(x.low(), x.high())) {
-      canvas.line(x.at(tick), top, x.at(tick), bottom, "none", Look.FAINT);
-      canvas.text(AmountText.number(tick), x.at(tick), bottom + 13, "middle", Canvas.SMALL, 60);
-    }
+    canvas.pattern("holds", 10, "M-2 8L8 -2M2 12L12 2");
+    canvas.pattern("opened", 10, "M-2 2L8 12M2 -2L12 8M-2 7L3 12M7 -2L12 3");
     for (Said time : TIMES) {
       if (time.seconds() >= y.low() && time.seconds() <= y.high()) {
-        double at = y.at(time.seconds());
-        canvas.line(AREA_LEFT, at, AREA_RIGHT, at, "none", Look.FAINT);
-        canvas.text(time.words(), AREA_LEFT - 4, at + 4, "end", Canvas.SMALL, AREA_LEFT);
+        area.level(y.at(time.seconds()), time.words());
       }
     }
-  }
-
-  private void pattern(String name, String path) {
-    canvas
-        .svg()
-        .open("defs")
-        .open(
-            "pattern",
-            "id",
-            canvas.id() + "-" + name,
-            "width",
-            "10",
-            "height",
-            "10",
-            "patternUnits",
-            "userSpaceOnUse")
-        .leaf(
-            "path", "d", path, "stroke", Look.INK, "stroke-width", "0.8", "stroke-opacity", "0.55")
-        .close()
-        .closeLine();
   }
 
   /** The gates with a known current, the smallest first, as the plot has them. */
@@ -186,8 +148,8 @@ final class FuseDrawing {
     if (gates.isEmpty()) {
       return;
     }
-    StringBuilder holds = new StringBuilder("M" + point(AREA_LEFT, bottom));
-    double before = AREA_LEFT;
+    StringBuilder holds = new StringBuilder("M" + point(Area.LEFT, area.bottom()));
+    double before = Area.LEFT;
     for (Gate gate : gates) {
       if (gate.shortest().isPresent()) {
         double at = y.at(gate.shortest().get().value());
@@ -199,23 +161,27 @@ final class FuseDrawing {
         before = x.at(gate.amps());
       }
     }
-    holds.append('L').append(point(before, bottom)).append('Z');
-    area("holds", holds.toString());
+    holds.append('L').append(point(before, area.bottom())).append('Z');
+    hatch("holds", holds.toString());
     StringBuilder opened = new StringBuilder();
-    double last = bottom;
+    double last = area.bottom();
     for (Gate gate : gates) {
       if (gate.longest().isPresent()) {
         double at = y.at(gate.longest().get().value());
         boolean first = opened.length() == 0;
         double from = x.at(gate.amps());
-        opened.append(first ? "M" + point(from, top) : "L" + point(from, last));
+        opened.append(first ? "M" + point(from, area.top()) : "L" + point(from, last));
         opened.append('L').append(point(from, at));
         last = at;
       }
     }
     if (opened.length() > 0) {
-      opened.append('L').append(point(AREA_RIGHT, last)).append('L').append(point(AREA_RIGHT, top));
-      area("opened", opened.append('Z').toString());
+      opened
+          .append('L')
+          .append(point(Area.RIGHT, last))
+          .append('L')
+          .append(point(Area.RIGHT, area.top()));
+      hatch("opened", opened.append('Z').toString());
     }
   }
 
@@ -223,7 +189,7 @@ final class FuseDrawing {
     return Svg.number(x) + " " + Svg.number(y);
   }
 
-  private void area(String name, String path) {
+  private void hatch(String name, String path) {
     canvas
         .svg()
         .leaf(
@@ -233,7 +199,7 @@ final class FuseDrawing {
             "d",
             path,
             "fill",
-            "url(#" + canvas.id() + "-" + name + ")",
+            canvas.hatched(name),
             "stroke",
             Look.MAY,
             "stroke-width",
@@ -247,26 +213,9 @@ final class FuseDrawing {
         boolean gate = mark.meaning() == Meaning.SHORTEST || mark.meaning() == Meaning.LONGEST;
         if (gate && mark.isKnown() && mark.along().isPresent()) {
           Amount.Known seconds = mark.amount().get();
-          canvas
-              .svg()
-              .leaf(
-                  "path",
-                  Canvas.data(
-                      row,
-                      mark,
-                      seconds,
-                      "class",
-                      "plot-sign",
-                      "d",
-                      "M-4 0H4",
-                      "transform",
-                      "translate("
-                          + point(x.at(mark.along().get().get().value()), y.at(seconds.value()))
-                          + ")",
-                      "stroke",
-                      Look.INK,
-                      "stroke-width",
-                      "2.4"));
+          double at = x.at(mark.along().get().get().value());
+          Pen pen = Pen.sign(Look.INK, "2.4", "none");
+          canvas.stroke(row, mark, pen, at, y.at(seconds.value()), "M-4 0H4");
         }
       }
     }
@@ -294,7 +243,7 @@ final class FuseDrawing {
                 });
       }
     }
-    return flags.draw(canvas, AREA_LEFT - 40, AREA_RIGHT + 4);
+    return area.flags(flags);
   }
 
   /** The current that a mark stands at; empty for a gate, or where something is missing. */
@@ -310,7 +259,7 @@ final class FuseDrawing {
   private void line(Row row, Mark mark, Amount.Known amps, Scale x, Scale y) {
     if (mark.meaning() == Meaning.OVERLOAD) {
       double at = y.at(mark.amount().get().value());
-      canvas.line(x.at(amps.value()), top, x.at(amps.value()), at, "1 3", 1);
+      canvas.line(x.at(amps.value()), area.top(), x.at(amps.value()), at, "1 3", 1);
       canvas.sign(row, mark, x.at(amps.value()), at);
       return;
     }
@@ -325,7 +274,7 @@ final class FuseDrawing {
               "x",
               from,
               "y",
-              top,
+              area.top(),
               "width",
               x.at(amps.high()) - from,
               "height",
@@ -335,26 +284,9 @@ final class FuseDrawing {
               "fill-opacity",
               "0.12");
     }
-    canvas
-        .svg()
-        .leaf(
-            "path",
-            Canvas.data(
-                row,
-                mark,
-                amps,
-                "class",
-                "plot-sign",
-                "d",
-                "M0 0V" + Svg.number(HEIGHT),
-                "transform",
-                "translate(" + point(x.at(amps.value()), top) + ")",
-                "stroke",
-                Look.GETS,
-                "stroke-width",
-                mark.meaning() == Meaning.RATED ? "2.4" : "1.6",
-                "stroke-dasharray",
-                dashes(mark.meaning())));
+    String width = mark.meaning() == Meaning.RATED ? "2.4" : "1.6";
+    Pen pen = Pen.sign(Look.GETS, width, dashes(mark.meaning()));
+    canvas.stroke(row, mark, pen, x.at(amps.value()), area.top(), "M0 0V" + Svg.number(HEIGHT));
   }
 
   private static String dashes(Meaning meaning) {

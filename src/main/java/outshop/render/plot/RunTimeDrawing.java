@@ -12,20 +12,17 @@ import outshop.units.AmountText;
 
 /** Hours over mean amps, both logarithmic, so that one charge is a straight line or band. */
 final class RunTimeDrawing {
-  private static final double AREA_LEFT = 50;
-  private static final double AREA_RIGHT = Canvas.RIGHT - 4;
   private static final double HEIGHT = 190;
+  private static final Pen WISH = Pen.sign(Look.INK, "1.6", "6 3");
 
   private final Canvas canvas;
   private final Plot plot;
-  private final double top;
-  private final double bottom;
+  private final Area area;
 
   private RunTimeDrawing(Canvas canvas, Plot plot) {
     this.canvas = canvas;
     this.plot = plot;
-    this.top = canvas.y() + Flags.HEIGHT;
-    this.bottom = top + HEIGHT;
+    this.area = Area.below(canvas, HEIGHT);
   }
 
   static void draw(Canvas canvas, Plot plot) {
@@ -49,15 +46,7 @@ final class RunTimeDrawing {
     band(charge.get(), x, y);
     wish(x, y);
     List<String> words = points(x, y);
-    canvas.down(Flags.HEIGHT + HEIGHT + 16);
-    canvas.text(
-        "mean amps from the pack",
-        (AREA_LEFT + AREA_RIGHT) / 2,
-        canvas.y() + 11,
-        "middle",
-        Canvas.SMALL,
-        300);
-    canvas.down(18);
+    area.end("mean amps from the pack");
     key(charge.get());
     words.forEach(canvas::note);
     Rows.notes(canvas, plot);
@@ -80,7 +69,7 @@ final class RunTimeDrawing {
     double low = currents().stream().mapToDouble(Amount.Known::low).min().orElse(charge.low() / 20);
     double high =
         currents().stream().mapToDouble(Amount.Known::high).max().orElse(charge.high() * 4);
-    return Scale.logarithmic(low / 1.3, high * 1.3, AREA_LEFT, AREA_RIGHT);
+    return Scale.logarithmic(low / 1.3, high * 1.3, Area.LEFT, Area.RIGHT);
   }
 
   private Scale hours(Amount.Known charge, Scale x) {
@@ -92,55 +81,20 @@ final class RunTimeDrawing {
     for (Row row : plot.rows()) {
       low = Math.min(low, row.known(Meaning.COLD_HOURS).map(k -> k.value() / 1.1).orElse(low));
     }
-    return Scale.logarithmic(low, high, bottom, top);
+    return Scale.logarithmic(low, high, area.bottom(), area.top());
   }
 
   private void axes(Scale x, Scale y) {
-    canvas.axis("x", x);
+    area.uprights(x);
     canvas.axis("y", y);
-    for (double tick : Ticks.logarithmic(x.low(), x.high())) {
-      canvas.line(x.at(tick), top, x.at(tick), bottom, "none", Look.FAINT);
-      canvas.text(AmountText.number(tick), x.at(tick), bottom + 13, "middle", Canvas.SMALL, 60);
-    }
     for (double tick : Ticks.logarithmic(y.low(), y.high())) {
-      canvas.line(AREA_LEFT, y.at(tick), AREA_RIGHT, y.at(tick), "none", Look.FAINT);
-      canvas.text(
-          AmountText.number(tick) + " h",
-          AREA_LEFT - 4,
-          y.at(tick) + 4,
-          "end",
-          Canvas.SMALL,
-          AREA_LEFT);
+      area.level(y.at(tick), AmountText.number(tick) + " h");
     }
   }
 
   private void band(Amount.Known charge, Scale x, Scale y) {
     if (Numbers.hasRange(charge)) {
-      canvas
-          .svg()
-          .open("defs")
-          .open(
-              "pattern",
-              "id",
-              canvas.id() + "-band",
-              "width",
-              "6",
-              "height",
-              "6",
-              "patternUnits",
-              "userSpaceOnUse")
-          .leaf(
-              "path",
-              "d",
-              "M3 0V6",
-              "stroke",
-              Look.INK,
-              "stroke-width",
-              "0.8",
-              "stroke-opacity",
-              "0.6")
-          .close()
-          .closeLine();
+      canvas.pattern("band", 6, "M3 0V6");
       canvas
           .svg()
           .leaf(
@@ -155,7 +109,7 @@ final class RunTimeDrawing {
                       Svg.number(x.to()), Svg.number(y.at(charge.low() / x.high())),
                       Svg.number(x.from()), Svg.number(y.at(charge.low() / x.low()))),
               "fill",
-              "url(#" + canvas.id() + "-band)",
+              canvas.hatched("band"),
               "stroke",
               Look.MAY,
               "stroke-dasharray",
@@ -193,29 +147,12 @@ final class RunTimeDrawing {
           .ifPresent(
               asked -> {
                 double at = y.at(asked.value());
-                canvas
-                    .svg()
-                    .leaf(
-                        "path",
-                        Canvas.data(
-                            row,
-                            row.find(Meaning.ASKED).orElseThrow(),
-                            asked,
-                            "class",
-                            "plot-sign",
-                            "d",
-                            "M0 0H" + Svg.number(AREA_RIGHT - AREA_LEFT),
-                            "transform",
-                            "translate(" + Svg.number(AREA_LEFT) + " " + Svg.number(at) + ")",
-                            "stroke",
-                            Look.INK,
-                            "stroke-width",
-                            "1.6",
-                            "stroke-dasharray",
-                            "6 3"));
+                String path = "M0 0H" + Svg.number(Area.RIGHT - Area.LEFT);
+                Mark mark = row.find(Meaning.ASKED).orElseThrow();
+                canvas.stroke(row, mark, WISH, Area.LEFT, at, path);
                 canvas.text(
                     "wish " + AmountText.text(asked),
-                    AREA_LEFT + 4,
+                    Area.LEFT + 4,
                     at - 4,
                     "start",
                     Canvas.SMALL,
@@ -226,25 +163,10 @@ final class RunTimeDrawing {
   }
 
   private void allowed(Row row, Amount.Known allowed, Scale x, Scale y) {
-    double at = value(Meaning.ASKED).map(asked -> y.at(asked.value())).orElse(top);
-    canvas
-        .svg()
-        .leaf(
-            "path",
-            Canvas.data(
-                row,
-                row.find(Meaning.ALLOWED).orElseThrow(),
-                allowed,
-                "class",
-                "plot-sign",
-                "d",
-                "M0 0V" + Svg.number(bottom - at),
-                "transform",
-                "translate(" + Svg.number(x.at(allowed.value())) + " " + Svg.number(at) + ")",
-                "stroke",
-                Look.INK,
-                "stroke-dasharray",
-                "6 3"));
+    double at = value(Meaning.ASKED).map(asked -> y.at(asked.value())).orElse(area.top());
+    String path = "M0 0V" + Svg.number(area.bottom() - at);
+    Mark mark = row.find(Meaning.ALLOWED).orElseThrow();
+    canvas.stroke(row, mark, WISH, x.at(allowed.value()), at, path);
   }
 
   /** Draws the duties with their letters; gives what each letter stands for. */
@@ -259,7 +181,7 @@ final class RunTimeDrawing {
         Amount.Known amps = mark.along().get().get();
         Amount.Known hours = mark.amount().get();
         double at = x.at(amps.value());
-        canvas.line(at, top, at, y.at(hours.value()), "1 3", 1);
+        canvas.line(at, area.top(), at, y.at(hours.value()), "1 3", 1);
         canvas.range(x, amps, y.at(hours.value()));
         canvas.sign(row, mark, at, y.at(hours.value()));
         String said = row.name() + ": " + AmountText.text(hours) + Numbers.range(hours);
@@ -267,7 +189,7 @@ final class RunTimeDrawing {
         flags.add(amps.value(), at, alone, said);
       }
     }
-    return flags.draw(canvas, AREA_LEFT - 40, AREA_RIGHT + 4);
+    return area.flags(flags);
   }
 
   private void key(Amount.Known charge) {

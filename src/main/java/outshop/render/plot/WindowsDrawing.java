@@ -108,8 +108,7 @@ final class WindowsDrawing {
 
   /** Open at an end that is not stated. */
   private void bar(Row row, Scale scale, double high) {
-    row.known(Meaning.RATED)
-        .ifPresent(rated -> ratedLine(row, rated, scale.at(rated.value()), high));
+    row.known(Meaning.RATED).ifPresent(rated -> ratedLine(row, scale.at(rated.value()), high));
     Optional<Amount.Known> least = row.known(Meaning.TAKES_LEAST);
     Optional<Amount.Known> most = row.known(Meaning.TAKES_MOST);
     if (least.isEmpty() && most.isEmpty()) {
@@ -134,51 +133,19 @@ final class WindowsDrawing {
             Look.MAY,
             "fill-opacity",
             Look.PALE);
-    least.ifPresent(l -> edge(row, Meaning.TAKES_LEAST, l, from, top, high));
-    most.ifPresent(m -> edge(row, Meaning.TAKES_MOST, m, to, top, high));
+    least.ifPresent(l -> edge(row, Meaning.TAKES_LEAST, from, top, high));
+    most.ifPresent(m -> edge(row, Meaning.TAKES_MOST, to, top, high));
   }
 
-  private void edge(
-      Row row, Meaning meaning, Amount.Known value, double x, double top, double high) {
+  private void edge(Row row, Meaning meaning, double x, double top, double high) {
     double foot = meaning == Meaning.TAKES_LEAST ? 5 : -5;
-    canvas
-        .svg()
-        .leaf(
-            "path",
-            Canvas.data(
-                row,
-                row.find(meaning).orElseThrow(),
-                value,
-                "class",
-                "plot-bound",
-                "d",
-                "M%1$s %2$sh%3$sM%1$s %2$sv%4$sh%3$s"
-                    .formatted(Svg.number(x), Svg.number(top), Svg.number(foot), Svg.number(high)),
-                "fill",
-                "none",
-                "stroke",
-                Look.MAY,
-                "stroke-width",
-                "1.8"));
+    String path = "M0 0h%1$sM0 0v%2$sh%1$s".formatted(Svg.number(foot), Svg.number(high));
+    canvas.stroke(row, row.find(meaning).orElseThrow(), Pen.bound("1.8"), x, top, path);
   }
 
-  private void ratedLine(Row row, Amount.Known value, double x, double high) {
-    canvas
-        .svg()
-        .leaf(
-            "path",
-            Canvas.data(
-                row,
-                row.find(Meaning.RATED).orElseThrow(),
-                value,
-                "class",
-                "plot-bound",
-                "d",
-                "M%s %sv%s".formatted(Svg.number(x), Svg.number(canvas.y()), Svg.number(high)),
-                "stroke",
-                Look.MAY,
-                "stroke-width",
-                "3"));
+  private void ratedLine(Row row, double x, double high) {
+    Mark rated = row.find(Meaning.RATED).orElseThrow();
+    canvas.stroke(row, rated, Pen.bound("3"), x, canvas.y(), "M0 0v" + Svg.number(high));
   }
 
   private void lane(Row row, LoadCase.Charge charge, Scale scale) {
