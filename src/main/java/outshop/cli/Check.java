@@ -1,11 +1,15 @@
 package outshop.cli;
 
 import java.util.List;
+import outshop.catalogue.Catalogue;
+import outshop.catalogue.Kind;
 import outshop.figures.Bench;
 import outshop.figures.Facts;
 import outshop.findings.Finding;
 import outshop.input.Problem;
 import outshop.plan.Plan;
+import outshop.plots.Plot;
+import outshop.plots.Plots;
 import outshop.report.Lesson;
 import outshop.report.Report;
 import outshop.report.Reporting;
@@ -24,13 +28,24 @@ public final class Check {
   }
 
   /**
-   * The report of a plan.
+   * The report of a plan of which only the plan is at hand.
    *
    * @param problems what the readers found in the plan and in the catalogue
    */
   public Report report(Plan plan, List<Problem> problems) {
+    return report(plan, problems, new Catalogue(List.of()));
+  }
+
+  /**
+   * The report of a plan.
+   *
+   * @param problems what the readers found in the plan and in the catalogue
+   * @param catalogue from which other parts could be chosen
+   */
+  public Report report(Plan plan, List<Problem> problems, Catalogue catalogue) {
     Bench bench = Bench.of(plan, problems);
-    return report(bench, engine.run(Facts.of(bench)));
+    List<Object> facts = Facts.of(bench);
+    return report(bench, engine.run(facts), Plots.of(bench, facts, catalogue.of(Kind.SPEAKER)));
   }
 
   /**
@@ -46,11 +61,11 @@ public final class Check {
         rule.reads(),
         rule::boundsAt,
         plan,
-        report(bench, judged.findings()),
+        report(bench, judged.findings(), List.of()),
         judged.silences());
   }
 
-  private Report report(Bench bench, List<Finding> findings) {
+  private Report report(Bench bench, List<Finding> findings, List<Plot> plots) {
     return Reporting.of(
         bench.plan(),
         bench.circuit(),
@@ -58,6 +73,7 @@ public final class Check {
         findings,
         rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),
         engine.book().all().stream().map(RuleText::name).toList(),
-        bench.problems());
+        bench.problems(),
+        plots);
   }
 }

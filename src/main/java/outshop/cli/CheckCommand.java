@@ -49,7 +49,8 @@ final class CheckCommand implements Command {
     if (to.isPresent()) {
       refuseInput(to.get(), plan, files.catalogue());
     }
-    Report report = new Check(RuleEngine.load()).report(files.plan(), files.problems());
+    Report report =
+        new Check(RuleEngine.load()).report(files.plan(), files.problems(), files.parts());
     if (to.isPresent()) {
       OutFile.write(to.get(), text(report, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");

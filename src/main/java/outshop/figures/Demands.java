@@ -63,7 +63,14 @@ final class Demands {
 
   /** With the wheels blocked, over every charge of the pack. */
   Amount blocked(String element) {
-    return unmoved.isPresent() ? unmoved.get() : over(LoadCase.Drive.BLOCKED, element);
+    return doing(LoadCase.Drive.BLOCKED, element);
+  }
+
+  /** Doing one thing, over every charge of the pack. */
+  Amount doing(LoadCase.Drive drive, String element) {
+    return drive == LoadCase.Drive.STANDING
+        ? standing(element)
+        : unmoved.isPresent() ? unmoved.get() : over(drive, element);
   }
 
   /**

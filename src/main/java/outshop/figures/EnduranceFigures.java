@@ -42,21 +42,93 @@ final class EnduranceFigures {
   private List<Object> all() {
     Fitted pack = chains.get(0).packs().get(0);
     Amount mean = meanAmps();
-    Amount hours =
-        Amount.computed(
-            "run time",
-            Unit.HOURS,
-            "capacity x usable share / mean current",
-            v -> v[0] * v[1] / v[2],
-            capacity(),
-            usable(),
-            mean);
+    Amount hours = hours(mean);
     Amount cold =
         hours.times(COLD_SHARE, "run time at 0 °C", "run time x 0.8, as the capacity shrinks");
     List<Object> facts = new ArrayList<>();
     facts.add(new RunTime(Places.of(pack), mean, hours, cold, plan.amount("wishes.running")));
     facts.add(leftOn(pack));
     return facts;
+  }
+
+  private Amount hours(Amount meanAmps) {
+    return Amount.computed(
+        "run time",
+        Unit.HOURS,
+        "capacity x usable share / mean current",
+        v -> v[0] * v[1] / v[2],
+        capacity(),
+        usable(),
+        meanAmps);
+  }
+
+  /** What a charge gives, in ampere-hours; absent without a pack. */
+  static Amount usableCharge(Bench bench) {
+    EnduranceFigures figures = new EnduranceFigures(bench);
+    return figures.chains.isEmpty()
+        ? new Amount.Absent("pack")
+        : Amount.computed(
+            "usable charge",
+            Unit.AMPERE_HOURS,
+            "capacity x usable share",
+            v -> v[0] * v[1],
+            figures.capacity(),
+            figures.usable());
+  }
+
+  /** Run times at other duties than the one asked for; none without a pack. */
+  static List<DutyTime> duties(Bench bench) {
+    EnduranceFigures figures = new EnduranceFigures(bench);
+    List<DutyTime> duties = new ArrayList<>();
+    if (!figures.chains.isEmpty()) {
+      Amount cruising = figures.ampsAlways(LoadCase.Drive.CRUISING);
+      Amount slipping = figures.ampsAlways(LoadCase.Drive.SLIPPING);
+      Amount half =
+          Amount.computed(
+              "mean current, half cruising and half slipping",
+              Unit.AMPS,
+              "mean of the two currents",
+              v -> (v[0] + v[1]) / 2,
+              cruising,
+              slipping);
+      Amount standing = figures.ampsAlways(LoadCase.Drive.STANDING);
+      duties.add(figures.duty(DutyTime.Duty.STANDING, standing));
+      duties.add(figures.duty(DutyTime.Duty.CRUISING, cruising));
+      duties.add(figures.duty(DutyTime.Duty.HALF_AND_HALF, half));
+      duties.add(figures.duty(DutyTime.Duty.SLIPPING, slipping));
+    }
+    return duties;
+  }
+
+  /**
+   * The mean current at which a charge lasts as long as is asked, in amps; absent without a pack.
+   */
+  static Amount allowedAmps(Bench bench) {
+    EnduranceFigures figures = new EnduranceFigures(bench);
+    if (figures.chains.isEmpty()) {
+      return new Amount.Absent("pack");
+    }
+    return Amount.computed(
+        "mean current that the wish allows",
+        Unit.AMPS,
+        "capacity x usable share / hours asked for",
+        v -> v[0] * v[1] / v[2],
+        figures.capacity(),
+        figures.usable(),
+        figures.plan.amount("wishes.running"));
+  }
+
+  private DutyTime duty(DutyTime.Duty duty, Amount amps) {
+    return new DutyTime(duty, amps, hours(amps));
+  }
+
+  private Amount ampsAlways(LoadCase.Drive drive) {
+    Flows flows = Flows.of(bench);
+    List<String> packs = chains.stream().map(c -> c.packs().get(0).name()).toList();
+    Amount nothingFlows = flows.amps(drive, packs.get(0));
+    return nothingFlows.isMissing()
+        ? nothingFlows
+        : bench.cases().givenAmps(new LoadCase(LoadCase.Charge.NOMINAL, drive), packs);
   }
 
   /** Packs in series give the charge of the smallest, packs side by side that of all. */

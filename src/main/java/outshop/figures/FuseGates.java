@@ -36,7 +36,7 @@ final class FuseGates {
    *
    * @param multiple of the rated current
    */
-  private record Gate(double multiple, double shortestSeconds, double longestSeconds) {}
+  record Gate(double multiple, double shortestSeconds, double longestSeconds) {}
 
   private static final Map<String, List<Gate>> GATES =
       Map.of(
@@ -77,6 +77,11 @@ final class FuseGates {
   /** The gates a catalogue's word names; empty for a fuse that no such standard describes. */
   static Optional<FuseGates> of(String word) {
     return Optional.ofNullable(GATES.get(word)).map(FuseGates::new);
+  }
+
+  /** What the standard says, the smallest current first. */
+  List<Gate> gates() {
+    return gates;
   }
 
   /**

@@ -18,12 +18,14 @@ final class VoltageFigures {
   private final Bench bench;
   private final PackValues pack;
   private final NoLoad noLoad;
+  private final FedVolts fed;
   private final List<Object> facts = new ArrayList<>();
 
   private VoltageFigures(Bench bench, PackValues pack) {
     this.bench = bench;
     this.pack = pack;
     this.noLoad = new NoLoad(bench);
+    this.fed = new FedVolts(bench, noLoad);
   }
 
   static List<Object> of(Bench bench) {
@@ -89,25 +91,11 @@ final class VoltageFigures {
   /** The least volts at a part in some cases; missing where the wiring does not feed it at all. */
   private Amount underLoad(
       Fitted part, LoadCase.Charge charge, String plus, String minus, LoadCase.Drive... drives) {
-    if (!noLoad.feeds(plus, minus)) {
-      return unfed(part);
-    }
     List<Amount> all = new ArrayList<>();
     for (LoadCase.Drive drive : drives) {
-      all.add(bench.cases().volts(new LoadCase(charge, drive), plus, minus));
+      all.add(fed.volts(part.name(), new LoadCase(charge, drive), plus, minus));
     }
     return Cases.least(all);
-  }
-
-  private Amount unfed(Fitted part) {
-    return noLoad
-        .patternWanted()
-        .orElseGet(
-            () ->
-                Amount.missing(
-                    part.name(),
-                    "wires that feed it",
-                    "join its input to the pack in the plan's wiring, both poles"));
   }
 
   private RegulatorFeed regulator(Fitted regulator) {
@@ -147,8 +135,8 @@ final class VoltageFigures {
   private void motors() {
     Amount limit = speedLimit();
     for (Device motor : bench.circuit().devices(Device.Sort.MOTOR)) {
-      Optional<Amount> unfed = fed(motor) ? Optional.empty() : noLoad.patternWanted();
-      if (fed(motor) || unfed.isPresent()) {
+      Optional<Amount> unfed = reached(motor) ? Optional.empty() : noLoad.patternWanted();
+      if (reached(motor) || unfed.isPresent()) {
         facts.add(
             new MotorFeed(
                 Places.of(motor),
@@ -159,7 +147,7 @@ final class VoltageFigures {
     }
   }
 
-  private boolean fed(Device motor) {
+  private boolean reached(Device motor) {
     return !noLoad.volts(motor.terminal("plus")).isAbsent()
         || !noLoad.volts(motor.terminal("minus")).isAbsent();
   }

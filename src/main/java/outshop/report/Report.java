@@ -8,6 +8,7 @@ import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
+import outshop.plots.Plot;
 import outshop.units.Want;
 
 /**
@@ -26,6 +27,7 @@ import outshop.units.Want;
  * @param cautions what to mind where people can be hurt
  * @param notes what the readers found worth saying about the files
  * @param rules how many rules the rule base holds
+ * @param plots the data of each plot
  */
 public record Report(
     String title,
@@ -41,7 +43,8 @@ public record Report(
     List<CaseFigures> cases,
     List<String> cautions,
     List<Problem> notes,
-    int rules) {
+    int rules,
+    List<Plot> plots) {
 
   /**
    * The version of the report's JSON form; changed only when a field changes its meaning or goes

@@ -23,6 +23,7 @@ import outshop.input.Shown;
 import outshop.plan.Accepted;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
+import outshop.plots.Plot;
 import outshop.ranking.Ranking;
 import outshop.units.Amount;
 import outshop.units.Want;
@@ -45,7 +46,8 @@ public final class Reporting {
       List<Finding> found,
       Predicate<String> binding,
       List<String> rules,
-      List<Problem> notes) {
+      List<Problem> notes,
+      List<Plot> plots) {
     List<Finding> ranked = Ranking.ranked(found);
     List<Finding> counted = new ArrayList<>();
     List<Report.Accepted> accepted = new ArrayList<>();
@@ -75,7 +77,8 @@ public final class Reporting {
         figures(cases),
         Cautions.of(plan),
         notes,
-        rules.size());
+        rules.size(),
+        plots);
   }
 
   private static Optional<Integer> entry(List<Accepted> accepted, Finding finding) {

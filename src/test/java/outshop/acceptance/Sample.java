@@ -75,7 +75,7 @@ public final class Sample {
     PlanReader.Read read = PlanReader.read(path, catalogue());
     List<Problem> problems = new ArrayList<>(catalogueProblems());
     problems.addAll(read.problems());
-    return new Check(ENGINE).report(usable(read), problems);
+    return new Check(ENGINE).report(usable(read), problems, catalogue());
   }
 
   /** The report of a plan with nothing found in its files. */

@@ -35,6 +35,8 @@ final class FlowTest {
         .definedBy("outshop.circuit..")
         .layer("figures")
         .definedBy("outshop.figures..")
+        .layer("plots")
+        .definedBy("outshop.plots..")
         .layer("findings")
         .definedBy("outshop.findings..")
         .layer("rules")
@@ -64,14 +66,17 @@ final class FlowTest {
         .whereLayer("findings")
         .mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
         .whereLayer("figures")
-        .mayOnlyBeAccessedByLayers("rules", "cli")
+        .mayOnlyBeAccessedByLayers("plots", "rules", "cli")
+        .whereLayer("plots")
+        .mayOnlyBeAccessedByLayers("report", "render", "cli")
         .whereLayer("circuit")
         .mayOnlyBeAccessedByLayers(
-            "figures", "findings", "rules", "report", "render", "cli", "ranking")
+            "figures", "plots", "findings", "rules", "report", "render", "cli", "ranking")
         .whereLayer("plan")
-        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers("circuit", "figures", "plots", "report", "cli", "rulebook")
         .whereLayer("catalogue")
-        .mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "plan", "circuit", "figures", "plots", "report", "cli", "rulebook")
         .check(CLASSES);
   }
 

@@ -3,12 +3,17 @@ package outshop.render;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import outshop.circuit.LoadCase;
 import outshop.circuit.Station;
 import outshop.findings.Consequence;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Place;
 import outshop.input.Problem;
+import outshop.plots.Mark;
+import outshop.plots.Meaning;
+import outshop.plots.Plot;
+import outshop.plots.Row;
 import outshop.report.PowerPath;
 import outshop.report.Report;
 import outshop.units.Amount;
@@ -80,7 +85,30 @@ public final class Reports {
                 "3400",
                 "looks like a slip of the unit",
                 "a value between 0.1 and 40, such as 3.4")),
-        66);
+        66,
+        plots());
+  }
+
+  /** A plot with a value of each sort. */
+  private static List<Plot> plots() {
+    Mark known =
+        new Mark(Meaning.NO_LOAD, Optional.of(LoadCase.Charge.FULL), Optional.empty(), volts(16.8));
+    Mark along = new Mark(Meaning.CRUISING, Optional.empty(), Optional.of(amps(1.4)), volts(16.2));
+    Mark missing =
+        new Mark(
+            Meaning.BLOCKED,
+            Optional.empty(),
+            Optional.empty(),
+            new Amount.Missing(List.of(STALL)));
+    Mark absent =
+        new Mark(
+            Meaning.TAKES_LEAST,
+            Optional.empty(),
+            Optional.empty(),
+            new Amount.Absent("no window"));
+    Row row = new Row("pack", "pack (4S 2P pack)", List.of(known, along, missing, absent));
+    return List.of(
+        new Plot(Plot.Subject.VOLTAGE_WINDOWS, "", List.of(row), List.of("Not drawn: nothing.")));
   }
 
   /** A report in which no rule objects. */
@@ -122,7 +150,8 @@ public final class Reports {
         List.of(),
         List.of(),
         List.of(),
-        66);
+        66,
+        List.of());
   }
 
   private static PowerPath path() {

@@ -6,6 +6,9 @@ import java.util.Locale;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
+import outshop.plots.Mark;
+import outshop.plots.Plot;
+import outshop.plots.Row;
 import outshop.report.Report;
 import outshop.units.Amount;
 import outshop.units.Want;
@@ -49,6 +52,7 @@ public final class JsonReport {
     array("cases", report.cases(), this::caseFigures);
     texts("cautions", report.cautions());
     array("notes", report.notes(), this::note);
+    array("plots", report.plots(), this::plot);
     json.writeEndObject();
   }
 
@@ -183,6 +187,48 @@ public final class JsonReport {
     text("found", note.found());
     text("what", note.what());
     text("expected", note.expected());
+    json.writeEndObject();
+  }
+
+  private void plot(Plot plot) {
+    json.writeStartObject();
+    text("subject", plot.subject().word());
+    text("of", plot.of());
+    text("title", plot.title());
+    array("rows", plot.rows(), this::row);
+    texts("remarks", plot.remarks());
+    json.writeEndObject();
+  }
+
+  private void row(Row row) {
+    json.writeStartObject();
+    text("name", row.name());
+    text("described", row.described());
+    array("marks", row.marks(), this::plotMark);
+    json.writeEndObject();
+  }
+
+  private void plotMark(Mark mark) {
+    json.writeStartObject();
+    text("meaning", word(mark.meaning()));
+    mark.charge().ifPresent(charge -> text("charge", word(charge)));
+    mark.along().ifPresent(along -> amount("along", along));
+    amount("amount", mark.amount());
+    json.writeEndObject();
+  }
+
+  /** A value in short, what is wanted, or an empty object for what does not exist. */
+  private void amount(String name, Amount amount) {
+    json.writeObjectPropertyStart(name);
+    if (amount instanceof Amount.Known known) {
+      number("value", known.value());
+      number("low", known.low());
+      number("high", known.high());
+      text("unit", word(known.unit()));
+      text("origin", word(known.origin()));
+    } else if (amount instanceof Amount.Missing missing) {
+      array("wants", missing.wants(), this::want);
+    }
     json.writeEndObject();
   }
 

@@ -55,7 +55,8 @@ final class Hostile {
         List.of(),
         full.cautions(),
         full.notes(),
-        1);
+        1,
+        List.of());
   }
 
   private static Finding finding(String rule, Station station, String text) {

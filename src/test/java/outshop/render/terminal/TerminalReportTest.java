@@ -264,6 +264,7 @@ final class TerminalReportTest {
         full.cases(),
         List.of(bad),
         full.notes(),
-        1);
+        1,
+        full.plots());
   }
 }
