@@ -33,6 +33,8 @@ final class FlowTest {
         .definedBy("outshop.plan..")
         .layer("circuit")
         .definedBy("outshop.circuit..")
+        .layer("drawing")
+        .definedBy("outshop.drawing..")
         .layer("figures")
         .definedBy("outshop.figures..")
         .layer("findings")
@@ -65,13 +67,16 @@ final class FlowTest {
         .mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
         .whereLayer("figures")
         .mayOnlyBeAccessedByLayers("rules", "cli")
+        .whereLayer("drawing")
+        .mayOnlyBeAccessedByLayers("render", "cli")
         .whereLayer("circuit")
         .mayOnlyBeAccessedByLayers(
-            "figures", "findings", "rules", "report", "render", "cli", "ranking")
+            "drawing", "figures", "findings", "rules", "report", "render", "cli", "ranking")
         .whereLayer("plan")
-        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers("circuit", "drawing", "figures", "report", "cli", "rulebook")
         .whereLayer("catalogue")
-        .mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "plan", "circuit", "drawing", "figures", "report", "cli", "rulebook")
         .check(CLASSES);
   }
 
@@ -83,6 +88,17 @@ final class FlowTest {
         .should()
         .dependOnClassesThat()
         .resideInAnyPackage("org.drools..", "org.kie..")
+        .check(CLASSES);
+  }
+
+  @Test
+  void onlyTheDrawingKnowsTheLayoutLibrary() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("outshop.drawing..")
+        .should()
+        .dependOnClassesThat()
+        .resideInAnyPackage("org.eclipse..")
         .check(CLASSES);
   }
 
