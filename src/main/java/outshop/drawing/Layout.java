@@ -1,13 +1,16 @@
 package outshop.drawing;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.eclipse.elk.alg.layered.LayeredLayoutProvider;
+import org.eclipse.elk.alg.layered.options.FixedAlignment;
 import org.eclipse.elk.alg.layered.options.LayeredOptions;
+import org.eclipse.elk.alg.layered.options.NodePlacementStrategy;
 import org.eclipse.elk.alg.layered.options.OrderingStrategy;
 import org.eclipse.elk.core.data.LayoutMetaDataService;
 import org.eclipse.elk.core.math.ElkPadding;
@@ -34,11 +37,14 @@ import outshop.circuit.Link;
  */
 final class Layout {
   private static final int MARGIN = 14;
-  private static final double BETWEEN_LAYERS = 34;
+  private static final double BETWEEN_LAYERS = 50;
   private static final double BETWEEN_BOXES = 16;
   private static final double BETWEEN_WIRES = 15;
 
+  private static final double BEFORE_BOXES = 24;
+
   private final Circuit circuit;
+  private final Map<String, WireList.Row> wires;
   private final Ranks ranks;
   private final List<Shape> shapes = new ArrayList<>();
   private final ElkNode root = ElkGraphUtil.createGraph();
@@ -47,8 +53,9 @@ final class Layout {
   private final Map<String, List<ElkPort>> ports = new HashMap<>();
   private final Map<Link, ElkEdge> edges = new LinkedHashMap<>();
 
-  Layout(Circuit circuit, List<Owners.Owner> owners) {
+  Layout(Circuit circuit, List<Owners.Owner> owners, WireList wires) {
     this.circuit = circuit;
+    this.wires = wires.byLink();
     this.ranks = new Ranks(circuit, owners);
     for (Owners.Owner owner : owners) {
       shapes.add(new Shape(owner, ranks));
@@ -67,12 +74,14 @@ final class Layout {
     root.setProperty(LayeredOptions.RANDOM_SEED, 1);
     root.setProperty(LayeredOptions.SEPARATE_CONNECTED_COMPONENTS, false);
     root.setProperty(LayeredOptions.PARTITIONING_ACTIVATE, true);
-    root.setProperty(
-        LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.PREFER_NODES);
+    root.setProperty(LayeredOptions.CONSIDER_MODEL_ORDER_STRATEGY, OrderingStrategy.PREFER_NODES);
     root.setProperty(LayeredOptions.THOROUGHNESS, 40);
+    // Keeps the way from pack to load on one level, with what hangs on it below.
+    root.setProperty(LayeredOptions.NODE_PLACEMENT_STRATEGY, NodePlacementStrategy.BRANDES_KOEPF);
+    root.setProperty(LayeredOptions.NODE_PLACEMENT_BK_FIXED_ALIGNMENT, FixedAlignment.LEFTDOWN);
     root.setProperty(LayeredOptions.PADDING, new ElkPadding(MARGIN));
     root.setProperty(LayeredOptions.SPACING_NODE_NODE_BETWEEN_LAYERS, BETWEEN_LAYERS);
-    root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BETWEEN_WIRES);
+    root.setProperty(LayeredOptions.SPACING_EDGE_NODE_BETWEEN_LAYERS, BEFORE_BOXES);
     root.setProperty(LayeredOptions.SPACING_EDGE_EDGE_BETWEEN_LAYERS, BETWEEN_WIRES);
     root.setProperty(LayeredOptions.SPACING_NODE_NODE, BETWEEN_BOXES);
     root.setProperty(LayeredOptions.SPACING_EDGE_NODE, BETWEEN_WIRES);
@@ -96,7 +105,9 @@ final class Layout {
     }
   }
 
-  /** An edge always leads from what stands before to what stands after; the link may run against it. */
+  /**
+   * An edge always leads from what stands before to what stands after; the link may run against it.
+   */
   private void edge(Link link) {
     boolean forward = !ranks.before(Owners.owner(link.to()), Owners.owner(link.from()));
     String first = forward ? link.from() : link.to();
@@ -145,28 +156,32 @@ final class Layout {
   }
 
   /** Every link of the circuit once, in the circuit's order. */
-  List<Route> routes(Map<String, WireList.Row> wires) {
+  List<Route> routes() {
     Map<Link, Route> inside = new HashMap<>();
     for (Shape shape : shapes) {
       Point at = corner(shape);
       shape.routes().forEach(r -> inside.put(r.link(), moved(r, at)));
     }
+    Map<Link, List<Point>> lines = new LinkedHashMap<>();
+    edges.keySet().forEach(link -> lines.put(link, points(link)));
     List<Route> routes = new ArrayList<>();
     for (Link link : circuit.links()) {
       Route within = inside.get(link);
-      routes.add(within != null ? within : between(link, wires));
+      routes.add(within != null ? within : between(link, lines));
     }
     return routes;
   }
 
-  private Route between(Link link, Map<String, WireList.Row> wires) {
-    List<Point> points = points(link);
+  private Route between(Link link, Map<Link, List<Point>> lines) {
+    List<Point> points = lines.get(link);
     boolean opens = !(link.closed() instanceof Link.Closed.Always);
+    Map<Link, List<Point>> others = new LinkedHashMap<>(lines);
+    others.remove(link);
     return new Route(
         link,
         Optional.ofNullable(wires.get(link.name())),
         points,
-        opens ? Optional.of(gap(points)) : Optional.empty(),
+        opens ? Optional.of(Gaps.of(points, others.values())) : Optional.empty(),
         false);
   }
 
@@ -178,9 +193,10 @@ final class Layout {
       add(points, bend.getX(), bend.getY());
     }
     add(points, section.getEndX(), section.getEndY());
-    boolean forward = portsOf.get((ElkPort) edges.get(link).getSources().get(0)).terminal().equals(link.from());
+    boolean forward =
+        portsOf.get((ElkPort) edges.get(link).getSources().get(0)).terminal().equals(link.from());
     if (!forward) {
-      java.util.Collections.reverse(points);
+      Collections.reverse(points);
     }
     return points;
   }
@@ -190,30 +206,6 @@ final class Layout {
     if (points.isEmpty() || !points.get(points.size() - 1).equals(point)) {
       points.add(point);
     }
-  }
-
-  /** Half way along the longest piece. */
-  private static Route.Gap gap(List<Point> points) {
-    int longest = 0;
-    for (int i = 1; i < points.size() - 1; i++) {
-      if (length(points, i) > length(points, longest)) {
-        longest = i;
-      }
-    }
-    Point a = points.get(longest);
-    Point b = points.get(longest + 1);
-    int half = Math.min(10, length(points, longest) / 4);
-    int dx = Integer.signum(b.x() - a.x()) * half;
-    int dy = Integer.signum(b.y() - a.y()) * half;
-    int x = (a.x() + b.x()) / 2;
-    int y = (a.y() + b.y()) / 2;
-    return new Route.Gap(longest, new Point(x - dx, y - dy), new Point(x + dx, y + dy));
-  }
-
-  private static int length(List<Point> points, int piece) {
-    Point a = points.get(piece);
-    Point b = points.get(piece + 1);
-    return Math.abs(a.x() - b.x()) + Math.abs(a.y() - b.y());
   }
 
   /** Where wires that start or end at one terminal part from each other. */
@@ -242,9 +234,7 @@ final class Layout {
 
   private static Route moved(Route route, Point by) {
     Optional<Route.Gap> gap =
-        route
-            .gap()
-            .map(g -> new Route.Gap(g.piece(), moved(g.first(), by), moved(g.second(), by)));
+        route.gap().map(g -> new Route.Gap(g.piece(), moved(g.first(), by), moved(g.second(), by)));
     List<Point> points = route.points().stream().map(p -> moved(p, by)).toList();
     return new Route(route.link(), route.wire(), points, gap, route.inside());
   }

@@ -2,6 +2,7 @@ package outshop.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import outshop.input.Shown;
 
 /**
@@ -9,6 +10,9 @@ import outshop.input.Shown;
  * wide side of the usual sans-serif faces.
  */
 public final class Lettering {
+  /** A number stays with its unit. */
+  private static final Pattern BEFORE_UNIT = Pattern.compile("([0-9]) (?=\\p{L}{1,3}\\b)");
+
   private static final double LETTER = 0.6;
   private static final double WIDE_LETTER = 1.05;
   private static final double BOLD = 1.1;
@@ -19,18 +23,23 @@ public final class Lettering {
   /** The width of a text in letters of a size. */
   public static int width(String text, double size, boolean bold) {
     double ems =
-        text.codePoints().mapToDouble(c -> c >= FIRST_WIDE && !isSign(c) ? WIDE_LETTER : LETTER).sum();
+        text.codePoints()
+            .mapToDouble(c -> c >= FIRST_WIDE && !isSign(c) ? WIDE_LETTER : LETTER)
+            .sum();
     return (int) Math.ceil(ems * size * (bold ? BOLD : 1));
   }
 
-  /** Dashes, dots, arrows and the like are no wider than letters, well above the letters' codes. */
+  /** Dashes, dots, arrows and the like lie well above the letters' codes and are no wider. */
   private static boolean isSign(int c) {
-    return c >= 0x2000 && c < 0x2100;
+    return c >= 0x2000 && c < 0x2E80;
   }
 
   /** A text of the user's in one line, cut after so many characters. */
   public static String shortened(String text, int letters) {
-    String shown = Shown.text(text);
+    return cut(Shown.text(text), letters);
+  }
+
+  private static String cut(String shown, int letters) {
     if (shown.codePointCount(0, shown.length()) <= letters) {
       return shown;
     }
@@ -38,21 +47,29 @@ public final class Lettering {
     return shown.substring(0, end).stripTrailing() + "…";
   }
 
-  /** A text of the user's wrapped into lines; what does not fit into the last is cut. */
+  /**
+   * A text of the user's wrapped into lines; a word longer than a line and what does not fit into
+   * the last line are cut.
+   */
   public static List<String> lines(String text, int letters, int most) {
+    return wrapped(Shown.text(text), letters, most);
+  }
+
+  /** As {@link #lines}, for a text that is fit to be shown as it is. */
+  public static List<String> wrapped(String text, int letters, int most) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : Shown.text(text).strip().split(" +")) {
+    for (String word : BEFORE_UNIT.matcher(text.strip()).replaceAll("$1\u00a0").split(" +")) {
       boolean fits = line.isEmpty() || line.length() + 1 + word.length() <= letters;
       if (fits || lines.size() == most - 1) {
         line = line.isEmpty() ? word : line + " " + word;
       } else {
-        lines.add(shortened(line, letters));
+        lines.add(cut(line, letters));
         line = word;
       }
     }
     if (!line.isEmpty()) {
-      lines.add(shortened(line, letters));
+      lines.add(cut(line, letters));
     }
     return lines;
   }

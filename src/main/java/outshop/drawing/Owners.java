@@ -1,6 +1,7 @@
 package outshop.drawing;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -54,7 +55,10 @@ final class Owners {
       owners.add(owner(link.from()));
       owners.add(owner(link.to()));
     }
-    return List.copyOf(owners.byName.values());
+    // Of things one above the other the first stands uppermost, and the charger belongs below.
+    List<Owner> ordered = new ArrayList<>(owners.byName.values());
+    ordered.sort(Comparator.comparing(o -> o.sign() == Sign.CHARGER));
+    return ordered;
   }
 
   /** The thing a terminal belongs to; a joint or a plain terminal is one of its own. */
@@ -95,9 +99,7 @@ final class Owners {
     }
     met.stream().filter(t -> !terminals.contains(t)).forEach(terminals::add);
     List<Link> inside =
-        circuit.links().stream()
-            .filter(l -> isInside(l) && owner(l.from()).equals(name))
-            .toList();
+        circuit.links().stream().filter(l -> isInside(l) && owner(l.from()).equals(name)).toList();
     String title = part.map(p -> p.part().title()).orElse("");
     byName.put(name, new Owner(name, title, sign, terminals, unused, inside));
   }
@@ -120,7 +122,9 @@ final class Owners {
     }
     return name.equals("frame")
         ? Sign.METAL
-        : name.endsWith("-rail") ? Sign.RAIL : name.equals(Terminals.OLD_SPEAKER) ? Sign.SPEAKER : Sign.METAL;
+        : name.endsWith("-rail")
+            ? Sign.RAIL
+            : name.equals(Terminals.OLD_SPEAKER) ? Sign.SPEAKER : Sign.METAL;
   }
 
   private static Sign sign(Device.Sort sort) {

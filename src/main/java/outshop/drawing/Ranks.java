@@ -53,7 +53,9 @@ final class Ranks {
     };
   }
 
-  /** The mean place of what some terminals of one thing are wired to; {@code otherwise} if nothing. */
+  /**
+   * The mean place of what some terminals of one thing are wired to; {@code otherwise} if nothing.
+   */
   double mean(List<String> terminals, double otherwise) {
     double sum = 0;
     int count = 0;

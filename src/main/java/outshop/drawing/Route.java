@@ -15,11 +15,7 @@ import outshop.circuit.Link;
  * @param inside whether it lies within a box
  */
 public record Route(
-    Link link,
-    Optional<WireList.Row> wire,
-    List<Point> points,
-    Optional<Gap> gap,
-    boolean inside) {
+    Link link, Optional<WireList.Row> wire, List<Point> points, Optional<Gap> gap, boolean inside) {
   public Route {
     points = List.copyOf(points);
   }

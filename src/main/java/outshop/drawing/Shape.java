@@ -34,6 +34,7 @@ final class Shape {
   private final List<Route> routes = new ArrayList<>();
   private int width;
   private int height;
+  private int middleX;
 
   /** One line of terminals across the box; each may be at the left edge, the right, or both. */
   record Row(Optional<String> west, Optional<String> east) {
@@ -115,12 +116,16 @@ final class Shape {
     for (String line : Lettering.lines(owner.title(), LINE_LETTERS, MOST_LINES)) {
       width = Math.max(width, Lettering.width(line, LINE_SIZE, false) + 2 * EDGE);
     }
+    // Half way between the labels, not between the edges.
+    middleX = EDGE + left + (width - 2 * EDGE - left - right) / 2;
     height = isBare() ? ROW : header() + ROW * rows.size() + 4;
   }
 
   private int middle() {
     boolean contacts = owner.sign().passes() || owner.sign() == Sign.JACK;
-    return contacts ? CONTACT_ROOM : owner.sign().isLoad() || owner.sign() == Sign.PACK ? SIGN_ROOM : 10;
+    return contacts
+        ? CONTACT_ROOM
+        : owner.sign().isLoad() || owner.sign() == Sign.PACK ? SIGN_ROOM : 10;
   }
 
   private static int labelWidth(String terminal) {
@@ -131,7 +136,9 @@ final class Shape {
     for (int i = 0; i < rows.size(); i++) {
       int y = isBare() ? ROW - 6 : header() + ROW * i + 16;
       rows.get(i).west().ifPresent(t -> ports.add(new Port(t, label(t), false, new Point(0, y))));
-      rows.get(i).east().ifPresent(t -> ports.add(new Port(t, label(t), true, new Point(width, y))));
+      rows.get(i)
+          .east()
+          .ifPresent(t -> ports.add(new Port(t, label(t), true, new Point(width, y))));
     }
   }
 
@@ -157,7 +164,7 @@ final class Shape {
         bent.add(link);
       }
     }
-    int x = width / 2;
+    int x = middleX;
     for (Link link : bent) {
       Integer pivot = pivots.get(link.from());
       routes.add(bent(link, pivot == null ? x : pivot));
@@ -171,9 +178,7 @@ final class Shape {
     int towards = from.x() < to.x() ? HALF_GAP : -HALF_GAP;
     Route.Gap gap =
         new Route.Gap(
-            0,
-            new Point(width / 2 - towards, from.y()),
-            new Point(width / 2 + towards, from.y()));
+            0, new Point(middleX - towards, from.y()), new Point(middleX + towards, from.y()));
     return new Route(link, Optional.empty(), List.of(from, to), Optional.of(gap), true);
   }
 
@@ -184,8 +189,7 @@ final class Shape {
     Point far = new Point(x, to.y());
     int towards = from.y() < to.y() ? 1 : -1;
     Route.Gap gap =
-        new Route.Gap(
-            1, new Point(x, from.y() + 4 * towards), new Point(x, to.y() - 6 * towards));
+        new Route.Gap(1, new Point(x, from.y() + 4 * towards), new Point(x, to.y() - 6 * towards));
     boolean opens = link.sort() != Link.Sort.BODY;
     return new Route(
         link,
@@ -301,8 +305,7 @@ final class Shape {
       List<String> east = new ArrayList<>();
       for (String terminal : owner.terminals()) {
         Ranks.Neighbours near = ranks.neighbours(terminal);
-        boolean isWest =
-            near.before() == near.after() ? isWestByNature(terminal) : near.before();
+        boolean isWest = near.before() == near.after() ? isWestByNature(terminal) : near.before();
         (isWest ? west : east).add(terminal);
       }
       for (int i = 0; i < Math.max(west.size(), east.size()); i++) {

@@ -41,7 +41,7 @@ public enum Sign {
   }
 
   /** Whether it only passes current on, by contacts or a resistance drawn in its box. */
-  boolean passes() {
+  public boolean passes() {
     return switch (this) {
       case FUSE, SWITCH, CONNECTOR, CABLE, RESISTOR -> true;
       default -> false;

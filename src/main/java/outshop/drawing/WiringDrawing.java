@@ -31,14 +31,14 @@ public record WiringDrawing(
   /** Lays out the wiring of a circuit. The plan is the one the circuit was built from. */
   public static WiringDrawing of(Circuit circuit, Plan plan) {
     WireList wires = WireList.of(circuit, plan);
-    Layout layout = new Layout(circuit, Owners.of(circuit, plan));
+    Layout layout = new Layout(circuit, Owners.of(circuit, plan), wires);
     return new WiringDrawing(
         plan.title(),
         circuit,
         layout.width(),
         layout.height(),
         layout.boxes(),
-        layout.routes(wires.byLink()),
+        layout.routes(),
         layout.joints(),
         wires);
   }
