@@ -1,7 +1,9 @@
 package outshop.drawing;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -19,6 +21,8 @@ public final class Labels {
   private static final int AIR = 2;
   private static final int CROSSED = 40;
   private static final int NOT_OWN = 120;
+  private static final int FAR = 6;
+  private static final int FARTHEST = 240;
   private static final int BESIDE = 25;
   private static final int NEAR = 4;
   private static final int ON_THE_LINE = 12;
@@ -26,18 +30,28 @@ public final class Labels {
 
   private final WiringDrawing drawing;
   private final List<Label> placed = new ArrayList<>();
+  private final Map<String, List<Piece>> byRoute = new HashMap<>();
+  private final List<Piece> pieces = new ArrayList<>();
 
   private Labels(WiringDrawing drawing) {
     this.drawing = drawing;
+    for (Route route : drawing.routes()) {
+      if (!route.inside()) {
+        List<Piece> own = Gaps.pieces(route.points());
+        byRoute.put(route.link().name(), own);
+        pieces.addAll(own);
+      }
+    }
   }
 
   /**
    * One thing to be said at a route.
    *
    * @param texts the same said shorter and shorter; the first that finds room is taken
+   * @param far what is said where there is room only away from the line
    * @param extra room for a mark before it, in the drawing's units
    */
-  public record Said(Route route, List<String> texts, int extra) {
+  public record Said(Route route, List<String> texts, String far, int extra) {
     public Said {
       texts = List.copyOf(texts);
     }
@@ -55,59 +69,61 @@ public final class Labels {
   private Optional<Label> first(Said said) {
     Optional<Label> label = Optional.empty();
     for (int i = 0; label.isEmpty() && i < said.texts().size(); i++) {
-      String text = said.texts().get(i);
-      int width = Lettering.width(text, SIZE, false) + 2 * AIR + said.extra();
-      label = best(said, text, width);
+      label = best(said, said.texts().get(i), 0);
+    }
+    // What finds no room beside its line stands as near to it as there is room, with its number.
+    for (int off = FAR; label.isEmpty() && off <= FARTHEST; off += FAR) {
+      label = best(said, said.far(), off);
     }
     return label;
   }
 
-  private Optional<Label> best(Said said, String text, int width) {
-    Route route = said.route();
+  private Optional<Label> best(Said said, String text, int off) {
+    int width = Lettering.width(text, SIZE, false) + 2 * AIR + said.extra();
+    List<Piece> own = byRoute.get(said.route().link().name());
     Label best = null;
     int least = Integer.MAX_VALUE;
-    for (int i = 0; i + 1 < route.points().size(); i++) {
-      Piece piece = new Piece(route.points().get(i), route.points().get(i + 1));
-      for (Label label : around(said, piece, text, width)) {
-        int cost = cost(label, piece);
-        if (cost < least) {
-          least = cost;
-          best = label;
+    for (Piece piece : own) {
+      for (Label label : around(said, piece, text, width, off)) {
+        int cost = inclination(label, piece);
+        if (cost < least && isFree(label)) {
+          cost += wires(label, piece, own, least - cost);
+          if (cost < least) {
+            least = cost;
+            best = label;
+          }
         }
       }
     }
     return Optional.ofNullable(best);
   }
 
-  private static List<Label> around(Said said, Piece piece, String text, int width) {
+  private static List<Label> around(Said said, Piece piece, String text, int width, int off) {
     List<Label> labels = new ArrayList<>();
     if (piece.isLevel()) {
       int y = piece.a().y();
       for (int x = piece.left() - width / 2; x <= piece.right() - width / 2; x += STEP) {
-        labels.add(new Label(said, text, x, y - HEIGHT - 2, width, HEIGHT));
+        labels.add(new Label(said, text, x, y - HEIGHT - 2 - off, width, HEIGHT));
         labels.add(new Label(said, text, x, y - HEIGHT / 2, width, HEIGHT));
-        labels.add(new Label(said, text, x, y + 2, width, HEIGHT));
+        labels.add(new Label(said, text, x, y + 2 + off, width, HEIGHT));
       }
     } else {
       int x = piece.a().x();
       for (int y = piece.top(); y + HEIGHT <= piece.bottom(); y += STEP) {
-        labels.add(new Label(said, text, x + 3, y, width, HEIGHT));
-        labels.add(new Label(said, text, x - 3 - width, y, width, HEIGHT));
+        labels.add(new Label(said, text, x + 3 + off, y, width, HEIGHT));
+        labels.add(new Label(said, text, x - 3 - width - off, y, width, HEIGHT));
         labels.add(new Label(said, text, x - width / 2, y, width, HEIGHT));
       }
     }
     return labels;
   }
 
-  private int cost(Label label, Piece piece) {
-    if (label.x() < 0
-        || label.y() < 0
-        || label.x() + label.width() > drawing.width()
-        || placed.stream().anyMatch(label::overlaps)
-        || drawing.boxes().stream().anyMatch(b -> touches(label, b))) {
-      return Integer.MAX_VALUE;
-    }
-    return inclination(label, piece) + wires(label, piece);
+  private boolean isFree(Label label) {
+    return label.x() >= 0
+        && label.y() >= 0
+        && label.x() + label.width() <= drawing.width()
+        && placed.stream().noneMatch(label::overlaps)
+        && drawing.boxes().stream().noneMatch(b -> touches(label, b));
   }
 
   /** Boxes have room for marks above them, which stays free too. */
@@ -136,26 +152,35 @@ public final class Labels {
         + middle;
   }
 
-  private int wires(Label label, Piece piece) {
+  /** What the wires near it cost; not counted on once it is too much. */
+  private int wires(Label label, Piece piece, List<Piece> own, int enough) {
     int cost = 0;
     int from = piece.isLevel() ? label.x() : label.y();
     int to = piece.isLevel() ? label.x() + label.width() : label.y() + label.height();
-    for (Route other : drawing.routes()) {
-      for (int i = 0; i + 1 < other.points().size() && !other.inside(); i++) {
-        Piece its = new Piece(other.points().get(i), other.points().get(i + 1));
-        boolean same = other.equals(label.route());
-        if (!same && piece.shared(its, from, to) > 0) {
-          cost += NOT_OWN;
-        } else if (!(same && its.equals(piece))
-            && label.overlaps(its.left(), its.top(), its.right() + 1, its.bottom() + 1)) {
-          cost += CROSSED;
-        } else if (!same
-            && label.overlaps(
-                its.left() - NEAR, its.top() - NEAR, its.right() + NEAR, its.bottom() + NEAR)) {
-          cost += BESIDE;
-        }
+    for (Piece other : pieces) {
+      if (cost >= enough) {
+        return cost;
+      }
+      if (!isNear(label, other, NEAR) || other == piece) {
+        continue;
+      }
+      boolean foreign = own.stream().noneMatch(o -> o == other);
+      if (foreign && piece.shared(other, from, to) > 0) {
+        cost += NOT_OWN;
+      } else if (isNear(label, other, 0)) {
+        cost += CROSSED;
+      } else if (foreign) {
+        cost += BESIDE;
       }
     }
     return cost;
+  }
+
+  private static boolean isNear(Label label, Piece piece, int within) {
+    return label.overlaps(
+        piece.left() - within,
+        piece.top() - within,
+        piece.right() + within + 1,
+        piece.bottom() + within + 1);
   }
 }

@@ -52,14 +52,15 @@ public final class Lettering {
    * the last line are cut.
    */
   public static List<String> lines(String text, int letters, int most) {
-    return wrapped(Shown.text(text), letters, most);
+    String kept = BEFORE_UNIT.matcher(Shown.text(text)).replaceAll("$1\u00a0");
+    return wrapped(kept, letters, most);
   }
 
   /** As {@link #lines}, for a text that is fit to be shown as it is. */
   public static List<String> wrapped(String text, int letters, int most) {
     List<String> lines = new ArrayList<>();
     String line = "";
-    for (String word : BEFORE_UNIT.matcher(text.strip()).replaceAll("$1\u00a0").split(" +")) {
+    for (String word : text.strip().split(" +")) {
       boolean fits = line.isEmpty() || line.length() + 1 + word.length() <= letters;
       if (fits || lines.size() == most - 1) {
         line = line.isEmpty() ? word : line + " " + word;

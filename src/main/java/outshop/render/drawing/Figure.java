@@ -43,7 +43,7 @@ final class Figure {
     }
     drawing.routes().stream().filter(Route::inside).forEach(r -> route(svg, r));
     for (Point joint : drawing.joints()) {
-      svg.empty("circle", "class", "w-solid", "cx", joint.x(), "cy", joint.y(), "r", 3.6);
+      svg.empty("circle", "class", "w-joint-dot", "cx", joint.x(), "cy", joint.y(), "r", 3.6);
     }
     drawing.boxes().forEach(boxes::content);
     for (Label label : Labels.place(drawing, said())) {
@@ -58,20 +58,26 @@ final class Figure {
     List<Labels.Said> marks = new ArrayList<>();
     for (Route route : drawing.routes()) {
       if (!route.inside()) {
-        names.add(new Labels.Said(route, List.of(name(route)), 0));
+        String name = name(route);
+        names.add(new Labels.Said(route, List.of(name), name, 0));
         if (!state(route).isEmpty()) {
-          states.add(new Labels.Said(route, List.of(state(route)), 0));
+          states.add(said(route, List.of(state(route)), 0));
         }
         List<Fault> there = faults.at(route.link().name());
         if (!there.isEmpty()) {
           String number = Integer.toString(there.get(0).number());
-          marks.add(new Labels.Said(route, List.of(Faults.words(there), number), Arms.WIDTH));
+          marks.add(said(route, List.of(Faults.words(there), number), Arms.WIDTH));
         }
       }
     }
     names.addAll(states);
     names.addAll(marks);
     return names;
+  }
+
+  private static Labels.Said said(Route route, List<String> texts, int extra) {
+    String number = route.wire().map(w -> "(" + w.number() + ") ").orElse("");
+    return new Labels.Said(route, texts, number + texts.get(0), extra);
   }
 
   /**
