@@ -24,6 +24,8 @@ public final class Labels {
   private static final int FAR = 6;
   private static final int FARTHEST = 240;
   private static final int BESIDE = 25;
+  private static final int ON_A_JOINT = 60;
+  private static final int CONTACT = 1;
   private static final int NEAR = 4;
   private static final int ON_THE_LINE = 12;
   private static final int UPRIGHT = 14;
@@ -123,7 +125,14 @@ public final class Labels {
         && label.y() >= 0
         && label.x() + label.width() <= drawing.width()
         && placed.stream().noneMatch(label::overlaps)
+        && drawing.routes().stream().noneMatch(r -> coversContact(label, r))
         && drawing.boxes().stream().noneMatch(b -> touches(label, b));
+  }
+
+  private static boolean coversContact(Label label, Route route) {
+    return !route.inside()
+        && route.gap().isPresent()
+        && isNear(label, new Piece(route.gap().get().first(), route.gap().get().second()), CONTACT);
   }
 
   /** Boxes have room for marks above them, which stays free too. */
@@ -155,6 +164,9 @@ public final class Labels {
   /** What the wires near it cost; not counted on once it is too much. */
   private int wires(Label label, Piece piece, List<Piece> own, int enough) {
     int cost = 0;
+    for (Point joint : drawing.joints()) {
+      cost += isNear(label, new Piece(joint, joint), NEAR) ? ON_A_JOINT : 0;
+    }
     int from = piece.isLevel() ? label.x() : label.y();
     int to = piece.isLevel() ? label.x() + label.width() : label.y() + label.height();
     for (Piece other : pieces) {

@@ -6,27 +6,44 @@ import java.util.regex.Pattern;
 import outshop.input.Shown;
 
 /**
- * How much room text takes. Without the fonts of whoever looks at it this is an estimate, on the
- * wide side of the usual sans-serif faces.
+ * How much room text takes. Without the fonts of whoever looks at it this is an estimate, by the
+ * widest of the usual sans-serif faces (DejaVu Sans, measured in a browser).
  */
 public final class Lettering {
   /** A number stays with its unit. */
   private static final Pattern BEFORE_UNIT = Pattern.compile("([0-9]) (?=\\p{L}{1,3}\\b)");
 
-  private static final double LETTER = 0.6;
-  private static final double WIDE_LETTER = 1.05;
+  private static final double LETTER = 0.64;
+  private static final double CAPITAL = 0.79;
+  private static final double SIGN = 0.84;
+  private static final double BROAD = 1.0;
+  private static final double SLIM = 0.42;
+  private static final double FULL_WIDTH = 1.05;
   private static final double BOLD = 1.1;
-  private static final int FIRST_WIDE = 0x1100;
+  private static final int FIRST_FULL_WIDTH = 0x1100;
 
   private Lettering() {}
 
   /** The width of a text in letters of a size. */
   public static int width(String text, double size, boolean bold) {
-    double ems =
-        text.codePoints()
-            .mapToDouble(c -> c >= FIRST_WIDE && !isSign(c) ? WIDE_LETTER : LETTER)
-            .sum();
+    double ems = text.codePoints().mapToDouble(Lettering::ems).sum();
     return (int) Math.ceil(ems * size * (bold ? BOLD : 1));
+  }
+
+  private static double ems(int c) {
+    if (c >= FIRST_FULL_WIDTH && !isSign(c)) {
+      return FULL_WIDTH;
+    }
+    if ("WMm@%…".indexOf(c) >= 0) {
+      return BROAD;
+    }
+    if ("+−=<>~#&w".indexOf(c) >= 0) {
+      return SIGN;
+    }
+    if ("ijltfrIJ.,:;'|()[]!/- ".indexOf(c) >= 0) {
+      return SLIM;
+    }
+    return Character.isUpperCase(c) ? CAPITAL : LETTER;
   }
 
   /** Dashes, dots, arrows and the like lie well above the letters' codes and are no wider. */

@@ -37,6 +37,8 @@ public record WireList(List<Row> rows) {
    * @param gauge such as {@code 20 AWG} or {@code 0.5 mm²}; empty where nobody stated it
    * @param lengthMm in millimetres; empty where nobody stated it
    * @param colour the colour that its lead ought to have
+   * @param chosenColour the colour of the wire chosen, where its lead ought to have one and it is
+   *     stated
    * @param remarks what is worth knowing before it is cut, in words
    */
   public record Row(
@@ -47,6 +49,7 @@ public record WireList(List<Row> rows) {
       Optional<String> gauge,
       OptionalDouble lengthMm,
       LeadColour colour,
+      Optional<String> chosenColour,
       List<String> remarks) {
     public Row {
       remarks = List.copyOf(remarks);
@@ -95,14 +98,18 @@ public record WireList(List<Row> rows) {
     if (colours.meetsBothPoles(link.from())) {
       remarks.add("joined to the pack's plus and minus alike: no colour is right");
     }
-    otherColour(link, colour).ifPresent(remarks::add);
+    Optional<String> chosen = chosenColour(link, colour);
+    chosen
+        .filter(c -> !c.equals(colour.word()))
+        .ifPresent(
+            c -> remarks.add("the wire chosen is " + c + ": mark both ends " + colour.word()));
     for (String end : List.of(link.from(), link.to())) {
       if (end.startsWith("splice.")) {
         remarks.add("spliced at " + end);
       }
     }
     return new Row(
-        number, link.name(), link.from(), link.to(), gauge(link), length, colour, remarks);
+        number, link.name(), link.from(), link.to(), gauge(link), length, colour, chosen, remarks);
   }
 
   private static Optional<String> gauge(Link link) {
@@ -137,16 +144,12 @@ public record WireList(List<Row> rows) {
     return length instanceof Amount.Known known && !known.isAssumed() && !known.from().isEmpty();
   }
 
-  /** What to do where the wire chosen has another colour than its lead. */
-  private static Optional<String> otherColour(Link link, LeadColour colour) {
+  private static Optional<String> chosenColour(Link link, LeadColour colour) {
     if (colour == LeadColour.UNNAMED || link.part().isEmpty()) {
       return Optional.empty();
     }
     String chosen = link.part().get().said("colour").or("").strip().toLowerCase(Locale.ROOT);
-    boolean same = chosen.isEmpty() || chosen.equals(colour.word());
-    return same
-        ? Optional.empty()
-        : Optional.of("the wire chosen is " + chosen + ": mark both ends " + colour.word());
+    return chosen.isEmpty() ? Optional.empty() : Optional.of(chosen);
   }
 
   /** A number with at most so many decimals and none that say nothing. */

@@ -44,6 +44,7 @@ final class Below {
     this.width = width;
     findings();
     wires();
+    otherColours();
     key();
     CAUTIONS.forEach(c -> paragraph("! ", c));
   }
@@ -98,6 +99,23 @@ final class Below {
           w.colour() == LeadColour.UNNAMED ? "any" : w.colour().word());
     }
     y = top + (rows.isEmpty() ? 0 : LINE * (1 + half)) + 4;
+  }
+
+  /** Wires chosen in another colour than their lead ought to have. */
+  private void otherColours() {
+    List<String> numbers = new ArrayList<>();
+    for (WireList.Row row : drawing.wires().rows()) {
+      if (row.chosenColour().filter(c -> !c.equals(row.colour().word())).isPresent()) {
+        numbers.add(Integer.toString(row.number()));
+      }
+    }
+    if (!numbers.isEmpty()) {
+      paragraph(
+          "",
+          "Chosen in another colour, so mark both ends in the colour listed: "
+              + String.join(", ", numbers)
+              + ".");
+    }
   }
 
   private void row(int x, int at, String style, String... cells) {

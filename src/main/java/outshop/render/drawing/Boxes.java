@@ -2,6 +2,8 @@ package outshop.render.drawing;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.function.UnaryOperator;
 import outshop.drawing.Box;
 import outshop.drawing.Point;
 import outshop.drawing.Port;
@@ -13,10 +15,20 @@ final class Boxes {
 
   private final Svg svg;
   private final Faults faults;
+  private final UnaryOperator<String> bars;
+  private final Set<String> crossed;
 
-  Boxes(Svg svg, Faults faults) {
+  /**
+   * Draws into a picture.
+   *
+   * @param bars the style of the bar of a terminal that goes through its box
+   * @param crossed the terminals from which a conductor leads on within the box
+   */
+  Boxes(Svg svg, Faults faults, UnaryOperator<String> bars, Set<String> crossed) {
     this.svg = svg;
     this.faults = faults;
+    this.bars = bars;
+    this.crossed = crossed;
   }
 
   void frame(Box box) {
@@ -103,8 +115,8 @@ final class Boxes {
       return;
     }
     boolean lined =
-        box.sign().passes()
-            || box.sign() == Sign.JACK
+        box.sign() == Sign.RESISTOR
+            || crossed.contains(port.terminal())
             || port(box, port.terminal(), !port.east()) != null;
     svg.text(
         "text",
@@ -133,7 +145,7 @@ final class Boxes {
         svg.empty(
             "path",
             "class",
-            "w-bar",
+            bars.apply(port.terminal()),
             "d",
             "M" + box.x() + " " + port.at().y() + " H" + box.right());
         if (box.sign() == Sign.SPLICE) {
@@ -160,7 +172,8 @@ final class Boxes {
     }
     boolean east = box.ports().stream().anyMatch(Port::east);
     boolean west = box.ports().stream().anyMatch(p -> !p.east());
-    if (east && west) {
+    boolean occupied = box.ports().stream().anyMatch(p -> crossed.contains(p.terminal()));
+    if ((east && west) || occupied) {
       return;
     }
     int x = east ? box.x() + SIGN_FROM_EDGE : box.right() - SIGN_FROM_EDGE;

@@ -3,10 +3,12 @@ package outshop.render.drawing;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import outshop.circuit.Link;
@@ -35,7 +37,13 @@ final class Figure {
   }
 
   void draw(Svg svg) {
-    Boxes boxes = new Boxes(svg, faults);
+    Set<String> crossed = new HashSet<>();
+    for (Route route : drawing.routes()) {
+      if (route.inside()) {
+        crossed.addAll(List.of(route.link().from(), route.link().to()));
+      }
+    }
+    Boxes boxes = new Boxes(svg, faults, this::bar, crossed);
     drawing.boxes().forEach(boxes::frame);
     for (List<Route> net : nets()) {
       net.forEach(r -> back(svg, r));
@@ -115,11 +123,27 @@ final class Figure {
     return marksLive ? live.on(route.link()) : EnumSet.noneOf(Pole.class);
   }
 
+  /** The bar of a joint is of the wires that meet there; that of a contact is metal. */
+  private String bar(String terminal) {
+    String weight = weight(marksLive ? live.at(terminal) : Set.of());
+    Optional<WireList.Row> wire =
+        drawing.wires().rows().stream()
+            .filter(w -> w.from().equals(terminal) || w.to().equals(terminal))
+            .findFirst();
+    boolean joint = terminal.startsWith("splice.");
+    return joint && wire.isPresent()
+        ? "w-wire w-" + code(wire.get().colour()) + weight
+        : "w-inner" + weight;
+  }
+
   private String weight(Route route) {
+    return weight(poles(route));
+  }
+
+  private String weight(Set<Pole> poles) {
     if (!marksLive) {
       return "";
     }
-    Set<Pole> poles = poles(route);
     boolean plus =
         poles.contains(Pole.PACK_PLUS)
             || poles.contains(Pole.CHARGER_PLUS)

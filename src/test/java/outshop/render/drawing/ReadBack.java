@@ -138,13 +138,30 @@ final class ReadBack {
     }
   }
 
-  /** Where the letters stand: 10 units high, 6 wide each, which is wide for a sans-serif face. */
+  /** Where the letters stand: 10 units high, as wide as in DejaVu Sans, which is a wide face. */
   private static Text label(Element text) {
     String words = text.getTextContent();
     int x = number(text, "x");
     int y = number(text, "y");
     String link = text.getAttribute("data-label");
-    return new Text(link, words, new Area(words, x, y - 8, x + 6 * words.length(), y + 2));
+    return new Text(link, words, new Area(words, x, y - 8, x + width(words), y + 2));
+  }
+
+  /** In units, of letters of size 10: advance widths measured in a browser, rounded up by kind. */
+  private static int width(String words) {
+    double width = 0;
+    for (char c : words.toCharArray()) {
+      width +=
+          switch (c) {
+            case ' ' -> 3.2;
+            case '(', ')' -> 3.9;
+            case '+', '−' -> 8.4;
+            case 'i', 'l', 't' -> 3.9;
+            case 'm' -> 9.7;
+            default -> Character.isUpperCase(c) ? 7.9 : 6.4;
+          };
+    }
+    return (int) Math.ceil(width);
   }
 
   private static Line line(Element path) {
