@@ -120,11 +120,10 @@ final class Owners {
     if (isSplice(name)) {
       return Sign.SPLICE;
     }
-    return name.equals("frame")
-        ? Sign.METAL
-        : name.endsWith("-rail")
-            ? Sign.RAIL
-            : name.equals(Terminals.OLD_SPEAKER) ? Sign.SPEAKER : Sign.METAL;
+    if (name.equals(Terminals.OLD_SPEAKER)) {
+      return Sign.SPEAKER;
+    }
+    return name.endsWith("-rail") ? Sign.RAIL : Sign.METAL;
   }
 
   private static Sign sign(Device.Sort sort) {

@@ -2,6 +2,7 @@ package outshop.render.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
 import outshop.circuit.Link;
 import outshop.drawing.Box;
@@ -35,7 +36,7 @@ final class InWords {
   }
 
   private static String capital(String text) {
-    return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1);
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
   }
 
   /** One conductor. */

@@ -1,11 +1,10 @@
-package outshop.render.drawing;
+package outshop.acceptance;
 
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import outshop.acceptance.Sample;
 import outshop.plan.Plan;
 
 /**
@@ -151,7 +150,7 @@ final class OddPlans {
 
   private static String extras() {
     return MOTOR.formatted("odd", "[none]")
-        + "  smoke: {smoke: {ohms: 40 ohm}}\n".replace("smoke: {ohms: 40 ohm}", "stack: {}")
+        + "  smoke: {stack: {}}\n"
         + USUAL
         + "  regulator: regulator-switch-5v-2a\n  capacitor: capacitor-4700-35v\n"
         + "  lamp: led-red-3mm\n"

@@ -1,4 +1,4 @@
-package outshop.render.drawing;
+package outshop.acceptance;
 
 import java.io.IOException;
 import java.io.StringReader;

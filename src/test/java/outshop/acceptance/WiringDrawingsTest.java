@@ -1,4 +1,4 @@
-package outshop.render.drawing;
+package outshop.acceptance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -6,28 +6,36 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Consumer;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import outshop.acceptance.Sample;
+import org.w3c.dom.Node;
 import outshop.circuit.Circuit;
 import outshop.circuit.CircuitBuilder;
 import outshop.circuit.Joins;
 import outshop.circuit.Link;
 import outshop.circuit.State;
+import outshop.circuit.Station;
 import outshop.drawing.WireList;
 import outshop.drawing.WiringDrawing;
+import outshop.findings.Consequence;
 import outshop.findings.Finding;
+import outshop.findings.Outcome;
 import outshop.plan.Plan;
+import outshop.render.FindingBuilder;
+import outshop.render.drawing.WiringSvg;
 
 /** Reads every drawing back from its SVG and holds it against the circuit. */
-final class WiringSvgTest {
+final class WiringDrawingsTest {
   /** A plan with what the drawing is made of. */
   record Subject(String name, Plan plan, Circuit circuit, List<Finding> findings) {
     static Subject of(String name, Plan plan) {
@@ -123,7 +131,7 @@ final class WiringSvgTest {
     everyDrawing(
         subject,
         drawn -> {
-          Map<Integer, String> read = new java.util.TreeMap<>();
+          Map<Integer, String> read = new TreeMap<>();
           for (ReadBack.Line line : drawn.back().lines) {
             if (!line.wire().isEmpty()) {
               int number = Integer.parseInt(line.wire());
@@ -149,7 +157,7 @@ final class WiringSvgTest {
   private static String code(String style) {
     assertThat(style).startsWith("w-wire w-");
     String word = style.split(" ")[1].substring(2);
-    return word.equals("any") ? "--" : word.toUpperCase(java.util.Locale.ROOT);
+    return word.equals("any") ? "--" : word.toUpperCase(Locale.ROOT);
   }
 
   @ParameterizedTest
@@ -376,11 +384,8 @@ final class WiringSvgTest {
   void aFaultOfAWireIsMarkedAtTheWire() {
     Subject subject = SUBJECTS.get("jack-the-wrong-way.yaml");
     Finding atWire =
-        outshop.render.FindingBuilder.of(
-                "current/wire-overloaded",
-                outshop.findings.Outcome.WARNING,
-                outshop.findings.Consequence.DEGRADES)
-            .at(outshop.circuit.Station.WIRING, "jack.sleeve - receiver.in-", "wire of the return")
+        FindingBuilder.of("current/wire-overloaded", Outcome.WARNING, Consequence.DEGRADES)
+            .at(Station.WIRING, "jack.sleeve - receiver.in-", "wire of the return")
             .says("It is thin")
             .build();
     ReadBack back = ReadBack.of(WiringSvg.asWired(subject.drawing(), List.of(atWire)));
@@ -452,7 +457,7 @@ final class WiringSvgTest {
     assertThat(svg).doesNotContain("<script").doesNotContain("\u202E");
     assertThat(String.join(" ", back.shown())).contains("<script>alert(1)").contains("\\u202e");
     assertThat(back.shown()).allSatisfy(t -> assertThat(t.length()).isLessThan(400));
-    assertThat(back.elements("title").stream().map(org.w3c.dom.Node::getTextContent))
+    assertThat(back.elements("title").stream().map(Node::getTextContent))
         .as("the whole title")
         .anySatisfy(t -> assertThat(t).contains("W".repeat(10_000)))
         .anySatisfy(t -> assertThat(t).startsWith(OddPlans.LONGEST_NAME));
@@ -475,9 +480,7 @@ final class WiringSvgTest {
     String svg = WiringSvg.asWired(SUBJECTS.get("sallowmere-tank.yaml").drawing(), List.of());
     List<String> patterns = new ArrayList<>();
     for (String code : List.of("rd", "bk", "og", "gy", "bu", "wh", "ye", "gn", "vt")) {
-      var rule =
-          java.util.regex.Pattern.compile("\\.w-" + code + " \\{ stroke: [^;]+;(.*?)\\}")
-              .matcher(svg);
+      var rule = Pattern.compile("\\.w-" + code + " \\{ stroke: [^;]+;(.*?)\\}").matcher(svg);
       assertThat(rule.find()).as(code).isTrue();
       patterns.add(rule.group(1).strip());
     }
