@@ -14,6 +14,7 @@ final class Commands {
           "check-catalogue",
           "new-plan",
           "measuring-sheet",
+          "wiring",
           "help",
           "version");
 
@@ -28,6 +29,7 @@ final class Commands {
       case "check-catalogue" -> Optional.of(new CheckCatalogueCommand());
       case "new-plan" -> Optional.of(new NewPlanCommand());
       case "measuring-sheet" -> Optional.of(new MeasuringSheetCommand());
+      case "wiring" -> Optional.of(new WiringCommand());
       case "help" -> Optional.of(new HelpCommand());
       case "version" -> Optional.of(new VersionCommand());
       default -> Optional.empty();
