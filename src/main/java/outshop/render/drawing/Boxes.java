@@ -110,14 +110,14 @@ final class Boxes {
         bare ? 0 : 2.8,
         "data-terminal",
         port.terminal());
-    boolean repeated = port.east() && port(box, port.terminal(), false) != null;
+    boolean repeated = port.east() && hasPort(box, port.terminal(), false);
     if (repeated) {
       return;
     }
     boolean lined =
         box.sign() == Sign.RESISTOR
             || crossed.contains(port.terminal())
-            || port(box, port.terminal(), !port.east()) != null;
+            || hasPort(box, port.terminal(), !port.east());
     svg.text(
         "text",
         bare ? port.terminal() : port.label(),
@@ -129,19 +129,14 @@ final class Boxes {
         port.east() ? "end" : "");
   }
 
-  private static Port port(Box box, String terminal, boolean east) {
-    for (Port port : box.ports()) {
-      if (port.terminal().equals(terminal) && port.east() == east) {
-        return port;
-      }
-    }
-    return null;
+  private static boolean hasPort(Box box, String terminal, boolean east) {
+    return box.ports().stream().anyMatch(p -> p.terminal().equals(terminal) && p.east() == east);
   }
 
   /** A terminal with two ports goes through the box. */
   private void bars(Box box) {
     for (Port port : box.ports()) {
-      if (!port.east() && port(box, port.terminal(), true) != null) {
+      if (!port.east() && hasPort(box, port.terminal(), true)) {
         svg.empty(
             "path",
             "class",
