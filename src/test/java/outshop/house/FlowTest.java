@@ -43,6 +43,8 @@ final class FlowTest {
         .definedBy("outshop.ranking..")
         .layer("report")
         .definedBy("outshop.report..")
+        .layer("sheets")
+        .definedBy("outshop.sheets..")
         .layer("render")
         .definedBy("outshop.render..")
         .layer("cli")
@@ -55,23 +57,27 @@ final class FlowTest {
         .mayNotBeAccessedByAnyLayer()
         .whereLayer("render")
         .mayOnlyBeAccessedByLayers("cli")
-        .whereLayer("report")
+        .whereLayer("sheets")
         .mayOnlyBeAccessedByLayers("render", "cli")
+        .whereLayer("report")
+        .mayOnlyBeAccessedByLayers("sheets", "render", "cli")
         .whereLayer("ranking")
         .mayOnlyBeAccessedByLayers("report", "cli")
         .whereLayer("rules")
         .mayOnlyBeAccessedByLayers("cli", "rulebook")
         .whereLayer("findings")
-        .mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "rules", "ranking", "report", "sheets", "render", "cli", "rulebook")
         .whereLayer("figures")
-        .mayOnlyBeAccessedByLayers("rules", "cli")
+        .mayOnlyBeAccessedByLayers("rules", "sheets", "cli")
         .whereLayer("circuit")
         .mayOnlyBeAccessedByLayers(
-            "figures", "findings", "rules", "report", "render", "cli", "ranking")
+            "figures", "findings", "rules", "report", "sheets", "render", "cli", "ranking")
         .whereLayer("plan")
-        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "sheets", "cli", "rulebook")
         .whereLayer("catalogue")
-        .mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "plan", "circuit", "figures", "report", "sheets", "cli", "rulebook")
         .check(CLASSES);
   }
 
