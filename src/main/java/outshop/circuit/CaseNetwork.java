@@ -208,8 +208,7 @@ final class CaseNetwork {
       wants.add(new Want("parts", "pack", "choose a pack"));
       return;
     }
-    source(
-        feed.name(), net(ends.get().plus()), net(ends.get().minus()), feed.volts(), feed.ohms());
+    source(feed.name(), net(ends.get().plus()), net(ends.get().minus()), feed.volts(), feed.ohms());
   }
 
   private void source(String name, int plus, int minus, Amount volts, Amount ohms) {
@@ -335,8 +334,7 @@ final class CaseNetwork {
     functionOutputs(device, part, railPlus, railMinus);
   }
 
-  private void decoderInput(
-      Device device, Fitted part, Amount share, int railPlus, int railMinus) {
+  private void decoderInput(Device device, Fitted part, Amount share, int railPlus, int railMinus) {
     path(
         device.name(),
         part.amount("bridge_drop_volts"),
@@ -493,8 +491,7 @@ final class CaseNetwork {
     }
     int a = net(device.terminal("a"));
     int b = net(device.terminal("b"));
-    add(
-        drawn, amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
+    add(drawn, amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
   }
 
   /**

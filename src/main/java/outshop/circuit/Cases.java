@@ -166,8 +166,7 @@ public final class Cases {
   /** Solves a trial on the bench. */
   public Run run(Trial trial) {
     return new Run(
-        trial,
-        shorted(trial.state()) ? SHORTED : answer(CaseNetwork.trial(plan, circuit, trial)));
+        trial, shorted(trial.state()) ? SHORTED : answer(CaseNetwork.trial(plan, circuit, trial)));
   }
 
   /** A trial, solved, or what is missing to solve it. */
@@ -299,7 +298,8 @@ public final class Cases {
     return ranged(answer, when, label, unit, read);
   }
 
-  private static Amount between(Solved solved, String label, String when, String plus, String minus) {
+  private static Amount between(
+      Solved solved, String label, String when, String plus, String minus) {
     if (solved instanceof Unanswered u) {
       return u.missing();
     }

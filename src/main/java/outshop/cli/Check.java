@@ -12,6 +12,7 @@ import outshop.report.Reporting;
 import outshop.rules.Judged;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
+import outshop.sheets.Sheets;
 
 /**
  * The main job, in the order of the flow: plan, circuit, figures, rules, findings, ranking, report.
@@ -29,8 +30,40 @@ public final class Check {
    * @param problems what the readers found in the plan and in the catalogue
    */
   public Report report(Plan plan, List<Problem> problems) {
+    return checked(plan, problems).report();
+  }
+
+  /** A plan's report, and its sheets from the same figures. */
+  public static final class Checked {
+    private final Bench bench;
+    private final List<Object> facts;
+    private final Report report;
+
+    private Checked(Bench bench, List<Object> facts, Report report) {
+      this.bench = bench;
+      this.facts = facts;
+      this.report = report;
+    }
+
+    public Report report() {
+      return report;
+    }
+
+    /** Drawn up when asked for. */
+    public Sheets sheets() {
+      return Sheets.of(bench, facts, report);
+    }
+  }
+
+  /**
+   * The report of a plan, and its sheets.
+   *
+   * @param problems what the readers found in the plan and in the catalogue
+   */
+  public Checked checked(Plan plan, List<Problem> problems) {
     Bench bench = Bench.of(plan, problems);
-    return report(bench, engine.run(Facts.of(bench)));
+    List<Object> facts = Facts.of(bench);
+    return new Checked(bench, facts, report(bench, engine.run(facts)));
   }
 
   /**

@@ -1,13 +1,10 @@
 package outshop.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import outshop.findings.Outcome;
-import outshop.input.Shown;
 import outshop.input.UnusableInput;
 import outshop.render.json.JsonReport;
 import outshop.render.terminal.Look;
@@ -42,28 +39,29 @@ final class CheckCommand implements Command {
     Optional<Path> to = Paths.optional(given.value("--to"));
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
-      refuseInput(to.get(), plan, files.catalogue());
+      OutFile.refuseInput(to.get(), List.of(plan), files.catalogue());
     }
-    Report report = new Check(RuleEngine.load()).report(files.plan(), files.problems());
+    Check.Checked checked = new Check(RuleEngine.load()).checked(files.plan(), files.problems());
+    Report report = checked.report();
     if (to.isPresent()) {
-      OutFile.write(to.get(), text(report, given, toFile(given)));
+      OutFile.write(to.get(), text(checked, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
     } else if (isJson(given)) {
-      around.printUtf8(JsonReport.text(report));
+      around.printUtf8(JsonReport.text(report, checked.sheets()));
     } else {
       String colour = given.value("--colour").orElse("auto");
-      around.print(text(report, given, around.look(around.colour(colour))));
+      around.print(text(checked, given, around.look(around.colour(colour))));
     }
     return code(report, given.has("--strict"));
   }
 
-  private static String text(Report report, Given given, Look look) {
+  private static String text(Check.Checked checked, Given given, Look look) {
     if (isJson(given)) {
-      return JsonReport.text(report);
+      return JsonReport.text(checked.report(), checked.sheets());
     }
     TerminalReport.Depth depth =
         new TerminalReport.Depth(given.has("--working"), given.has("--all"));
-    return TerminalReport.text(report, look, depth);
+    return TerminalReport.text(checked.report(), look, depth);
   }
 
   private static boolean isJson(Given given) {
@@ -80,23 +78,5 @@ final class CheckCommand implements Command {
     boolean found = report.count(Outcome.VIOLATION) > 0;
     boolean open = report.count(Outcome.WARNING) > 0 || report.count(Outcome.CANNOT_TELL) > 0;
     return found || (strict && open) ? Exit.FOUND : Exit.OK;
-  }
-
-  /** A report must not take the place of what it was made from. */
-  private static void refuseInput(Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
-    try {
-      if (!Files.exists(to)) {
-        return;
-      }
-      Path real = to.toRealPath();
-      boolean isPlan = real.equals(plan.toRealPath());
-      boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
-      if (isPlan || inCatalogue) {
-        throw new UsageFault(
-            "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
-      }
-    } catch (IOException e) {
-      throw new UsageFault("--to " + Shown.text(to.toString()) + " cannot be looked at");
-    }
   }
 }

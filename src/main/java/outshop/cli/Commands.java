@@ -14,6 +14,9 @@ final class Commands {
           "check-catalogue",
           "new-plan",
           "measuring-sheet",
+          "sheet",
+          "new-readings",
+          "readings",
           "help",
           "version");
 
@@ -28,6 +31,9 @@ final class Commands {
       case "check-catalogue" -> Optional.of(new CheckCatalogueCommand());
       case "new-plan" -> Optional.of(new NewPlanCommand());
       case "measuring-sheet" -> Optional.of(new MeasuringSheetCommand());
+      case "sheet" -> Optional.of(new SheetCommand());
+      case "new-readings" -> Optional.of(new NewReadingsCommand());
+      case "readings" -> Optional.of(new ReadingsCommand());
       case "help" -> Optional.of(new HelpCommand());
       case "version" -> Optional.of(new VersionCommand());
       default -> Optional.empty();

@@ -7,6 +7,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
+import java.util.Optional;
 import outshop.input.Shown;
 
 /** Writes a file so that it is never half there: beside its place first, then moved. */
@@ -40,6 +42,26 @@ final class OutFile {
       }
     } catch (IOException e) {
       throw new UsageFault("cannot write " + name + ": " + reason(e));
+    }
+  }
+
+  /** Errors: {@link UsageFault} where a file would take the place of what it is made from. */
+  static void refuseInput(Path to, List<Path> read, Optional<Path> catalogue) throws UsageFault {
+    try {
+      if (!Files.exists(to)) {
+        return;
+      }
+      Path real = to.toRealPath();
+      boolean over = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
+      for (Path file : read) {
+        over |= Files.exists(file) && real.equals(file.toRealPath());
+      }
+      if (over) {
+        throw new UsageFault(
+            "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
+      }
+    } catch (IOException e) {
+      throw new UsageFault("--to " + Shown.text(to.toString()) + " cannot be looked at");
     }
   }
 

@@ -55,7 +55,8 @@ public record BenchSheet(
    * @param before what must be so before its first step
    * @param barred whether a violation forbids it
    */
-  public record Stage(Power power, String title, List<Line> before, List<Step> steps, boolean barred) {
+  public record Stage(
+      Power power, String title, List<Line> before, List<Step> steps, boolean barred) {
     public Stage {
       before = List.copyOf(before);
       steps = List.copyOf(steps);

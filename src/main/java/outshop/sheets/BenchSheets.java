@@ -23,21 +23,33 @@ public final class BenchSheets {
     List<Standing> standing = standing(report);
     boolean barred = !standing.isEmpty();
     List<Stage> stages = new ArrayList<>();
-    add(stages, Power.NOTHING, "Nothing powered", unpowered(bench), UnpoweredSteps.of(bench), false);
-    add(stages, Power.SUPPLY, "Bench supply in place of the pack", supplied(bench), SupplySteps.of(bench), barred);
+    add(
+        stages,
+        Power.NOTHING,
+        "Nothing powered",
+        unpowered(bench),
+        UnpoweredSteps.of(bench),
+        false);
+    add(
+        stages,
+        Power.SUPPLY,
+        "Bench supply in place of the pack",
+        supplied(bench),
+        SupplySteps.of(bench),
+        barred);
     add(stages, Power.PACK, "The pack", packed(), PackSteps.of(bench), barred);
     add(stages, Power.CHARGER, "Charging", charging(), PackSteps.charging(bench), barred);
     return new BenchSheet(
-        report.title(),
-        report.planFile(),
-        standing,
-        cautions(report),
-        assumptions(bench),
-        stages);
+        report.title(), report.planFile(), standing, cautions(report), assumptions(bench), stages);
   }
 
   private static void add(
-      List<Stage> stages, Power power, String title, List<Line> before, List<Step> steps, boolean barred) {
+      List<Stage> stages,
+      Power power,
+      String title,
+      List<Line> before,
+      List<Step> steps,
+      boolean barred) {
     if (!steps.isEmpty()) {
       stages.add(new Stage(power, title, before, steps, barred));
     }
@@ -53,7 +65,7 @@ public final class BenchSheets {
 
   private static List<Line> cautions(Report report) {
     List<Line> cautions = new ArrayList<>();
-    report.cautions().forEach(c -> cautions.add(Line.of(c)));
+    cautions.addAll(cautions("This sheet", report));
     cautions.add(
         Line.of(
             "One step after the other; where a reading is off, stop and mend before the next. Stop at"
@@ -68,10 +80,25 @@ public final class BenchSheets {
     return cautions;
   }
 
+  /** The report's cautions, of which the first speaks of the sheet instead. */
+  static List<Line> cautions(String paper, Report report) {
+    List<Line> cautions = new ArrayList<>();
+    cautions.add(
+        Line.of(
+            paper
+                + " compares data; it cannot see the wiring, and it does not say that anything is"
+                + " without danger. The makers' instructions, local codes and qualified people come"
+                + " first."));
+    report.cautions().stream().skip(1).forEach(c -> cautions.add(Line.of(c)));
+    return cautions;
+  }
+
   private static List<Line> unpowered(Bench bench) {
     List<Line> before = new ArrayList<>();
     String ends =
-        PackEnds.of(bench.circuit()).map(e -> e.plus() + " and " + e.minus()).orElse("the pack's ends");
+        PackEnds.of(bench.circuit())
+            .map(e -> e.plus() + " and " + e.minus())
+            .orElse("the pack's ends");
     before.add(
         Line.of(
             "Pack and charger out of the locomotive and out of reach; {} are the ends of the leads"

@@ -146,7 +146,8 @@ public final class BuyingLists {
         .filter(Presence.class::isInstance)
         .map(Presence.class::cast)
         .filter(p -> !p.isFine())
-        .forEach(p -> missing.add(Line.of("a " + p.situation() + ": every such locomotive needs one")));
+        .forEach(
+            p -> missing.add(Line.of("a " + p.situation() + ": every such locomotive needs one")));
     if (!plan.parts(Kind.PACK).isEmpty() && plan.parts(Kind.FUSE).isEmpty()) {
       missing.add(Line.of("a fuse with its holder, for the pack's plus"));
     }
@@ -174,7 +175,9 @@ public final class BuyingLists {
       if (fuse.said("holder").is("separate")) {
         missing.add(Line.of("a holder for {}: it is sold apart", Line.own(fuse.described())));
       } else if (fuse.said("holder").isUnsaid()) {
-        missing.add(Line.of("perhaps a holder for {}: the catalogue does not say", Line.own(fuse.described())));
+        missing.add(
+            Line.of(
+                "perhaps a holder for {}: the catalogue does not say", Line.own(fuse.described())));
       }
       if (!fuse.said("style").is("resettable")) {
         missing.add(Line.of("two spare fuses like {}", Line.own(fuse.described())));

@@ -8,9 +8,9 @@ import outshop.units.Unit;
 import outshop.units.Want;
 
 /**
- * What a plain digital multimeter and its leads add to a reading, from memory of such meters:
- * volts 1 % and 0.02 V; amps 2 % and 5 mA; ohms 1.5 % and 0.3 ohm (the leads). The makers' figures
- * of a given meter come before it.
+ * What a plain digital multimeter and its leads add to a reading, from memory of such meters: volts
+ * 1 % and 0.02 V; amps 2 % and 5 mA; ohms 1.5 % and 0.3 ohm (the leads). The makers' figures of a
+ * given meter come before it.
  */
 final class Meter {
   static final double VOLTS_SHARE = 0.01;

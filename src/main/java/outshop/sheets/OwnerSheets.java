@@ -51,14 +51,9 @@ public final class OwnerSheets {
     chapters.add(new OwnerSheet.Chapter("storing", "Putting it away", sheets.storing()));
     chapters.add(new OwnerSheet.Chapter("trouble", "If something is wrong", sheets.trouble()));
     chapters.add(
-        new OwnerSheet.Chapter(
-            "cautions", "Mind", report.cautions().stream().map(c -> Line.of(c)).toList()));
+        new OwnerSheet.Chapter("cautions", "Mind", BenchSheets.cautions("This sheet", report)));
     return new OwnerSheet(
-        report.title(),
-        report.planFile(),
-        BenchSheets.standing(report),
-        sheets.parts(),
-        chapters);
+        report.title(), report.planFile(), BenchSheets.standing(report), sheets.parts(), chapters);
   }
 
   private List<OwnerSheet.Part> parts() {
@@ -102,14 +97,16 @@ public final class OwnerSheets {
     List<Line> rules = new ArrayList<>();
     rules.add(
         Line.of(
-            "Look before each day: nothing loose, no smell, no swollen or dented pack, no bared wire."));
+            "Before each outing look it over: nothing loose, no smell, no swollen or dented pack, no bared wire."));
     runTime().ifPresent(rules::add);
     bench
         .first(Kind.SWITCH)
         .ifPresent(
             s ->
                 rules.add(
-                    Line.of("Switch on with {}; switch off whenever you stop for long.", own(s.name()))));
+                    Line.of(
+                        "Its switch ({}) on to run, and off whenever it stands for long.",
+                        own(s.name()))));
     for (String output : plan.names("outputs")) {
       List<String> feeds = plan.list("outputs." + output + ".feeds").orElse(List.of());
       if (!feeds.isEmpty()) {
@@ -140,7 +137,8 @@ public final class OwnerSheets {
       return Optional.empty();
     }
     if (!(time.get().hours() instanceof Amount.Known hours)) {
-      return Optional.of(Line.of("How long it runs on a charge cannot be told: a measurement is missing."));
+      return Optional.of(
+          Line.of("How long it runs on a charge cannot be told: a measurement is missing."));
     }
     Line line = Line.of("One charge lasts about {}", number(Figure.of("run-time", hours)));
     if (!Exact.same(hours.low(), hours.high())) {
@@ -169,8 +167,7 @@ public final class OwnerSheets {
             "Only with {}. A charger whose plug fits is not a charger that suits.",
             own(charger.part().title())));
     rules.add(how());
-    rules.add(
-        Line.of("Stay by it, on a surface that does not burn, nothing that burns near it."));
+    rules.add(Line.of("Stay by it, on a surface that does not burn, nothing that burns near it."));
     bench
         .first(Kind.PACK)
         .ifPresent(
@@ -200,7 +197,8 @@ public final class OwnerSheets {
 
   private Line how() {
     if (ChargingWay.packTakenOut(plan)) {
-      return Line.of("Switch off, take the pack out, join it to the charger outside the locomotive.");
+      return Line.of(
+          "Switch off, take the pack out, join it to the charger outside the locomotive.");
     }
     State state = ChargingStates.charging(bench);
     List<String> stand = new ArrayList<>();
@@ -275,7 +273,8 @@ public final class OwnerSheets {
         .first(Kind.FUSE)
         .ifPresent(
             f -> {
-              Line same = Line.of("A blown fuse has a reason: let it be found. The same sort again, ");
+              Line same =
+                  Line.of("A blown fuse has a reason: let it be found. The same sort again, ");
               rules.add(
                   f.amount("rated_amps") instanceof Amount.Known amps
                       ? same.and(

@@ -77,7 +77,8 @@ final class PackSteps {
         Line.of("{} alone, not joined: its volts, the right way round", own(pack.pack().name())),
         Steps.red(ends.plus(), ends.minus()),
         range(step, pack.emptyVolts(), pack.fullVolts()),
-        low("empty, a dead cell or a pack of fewer cells; a minus sign: its leads are crossed, do not join it"),
+        low(
+            "empty, a dead cell or a pack of fewer cells; a minus sign: its leads are crossed, do not join it"),
         high("a pack of more cells than planned: do not join it"),
         none("its own protection has opened, or its lead is broken"));
   }
@@ -167,7 +168,8 @@ final class PackSteps {
     steps.add(
         step,
         Line.of("{} alone, not plugged into the locomotive", own(charger.name())),
-        Line.of("red on its plus, black on its minus, {} and {}",
+        Line.of(
+            "red on its plus, black on its minus, {} and {}",
             own(charger.name() + ".plus"),
             own(charger.name() + ".minus")),
         Meter.window(step, Unit.VOLTS, charger.amount("charge_volts")),
@@ -191,7 +193,8 @@ final class PackSteps {
         Line.of("Charging, after a few minutes, and again now and then: the pack's volts, rising"),
         Line.of("where the pack is joined: {} and {}", own(ends.plus()), own(ends.minus())),
         range("charging-volts", pack.emptyVolts(), charger.amount("charge_volts")),
-        low("a dead cell, or an empty pack: stop; a lithium pack below its lowest volts is not charged again"),
+        low(
+            "a dead cell, or an empty pack: stop; a lithium pack below its lowest volts is not charged again"),
         high("stop at once: the charger does not suit the pack"));
     Amount full = pack.fullVolts();
     steps.add(

@@ -2,12 +2,11 @@ package outshop.sheets;
 
 import java.util.List;
 import outshop.figures.Bench;
-import outshop.plan.MeasuringSheet;
 import outshop.report.Report;
 
 /** Every sheet of one plan, from the same figures as its report. */
 public record Sheets(
-    MeasuringSheet.Content measuring,
+    MeasuringPaper measuring,
     BuyingList buying,
     WiringSheet wiring,
     BenchSheet bench,
@@ -20,7 +19,7 @@ public record Sheets(
    */
   public static Sheets of(Bench bench, List<Object> facts, Report report) {
     return new Sheets(
-        MeasuringSheet.content(bench.plan()),
+        MeasuringPaper.of(bench.plan()),
         BuyingLists.of(bench, facts, report),
         WiringSheets.of(bench),
         BenchSheets.of(bench, report),

@@ -62,15 +62,13 @@ final class SupplySteps {
 
   /** The supply alone, before anything is joined to it. */
   private void set() {
-    boolean lower = supply.startsLower();
     String step = "supply-volts";
     Line act = Line.of("Supply alone, nothing joined: set its volts, then its limit");
-    if (lower || supply.first().isKnown()) {
+    if (supply.first() instanceof Amount.Known volts) {
       act =
           Line.of(
               "Supply alone, nothing joined: set {}; short its leads and set the limit to {}",
-              Line.number(
-                  Figure.of("first-volts", supply.first().isKnown() ? supply.first().get() : zero())),
+              Line.number(Figure.of("first-volts", volts)),
               Line.number(limit("first-limit", List.of(fed(trials.first())))));
     }
     steps.add(
@@ -80,10 +78,6 @@ final class SupplySteps {
         Meter.window(step, Unit.VOLTS, supply.first()),
         low("set it again; a reading with a minus sign: its leads are crossed"),
         high("set it again before anything is joined"));
-  }
-
-  private static Amount.Known zero() {
-    return outshop.plan.Plan.fixed(0, Unit.VOLTS, "nothing", "nothing").get();
   }
 
   private Amount fed(Trial trial) {
@@ -100,7 +94,8 @@ final class SupplySteps {
     }
     double limit = Math.ceil(most * LIMIT_ROOM / LIMIT_STEP_AMPS - 1e-9) * LIMIT_STEP_AMPS;
     limit = Math.max(0.1, Math.round(limit * 100) / 100.0);
-    Amount fuse = bench.first(Kind.FUSE).map(f -> f.amount("rated_amps")).orElse(new Amount.Absent("fuse"));
+    Amount fuse =
+        bench.first(Kind.FUSE).map(f -> f.amount("rated_amps")).orElse(new Amount.Absent("fuse"));
     double capped = fuse instanceof Amount.Known f ? Math.min(limit, f.value()) : limit;
     return new Figure(name, capped, Unit.AMPS);
   }
@@ -156,7 +151,8 @@ final class SupplySteps {
         Line.of("the supply's own ammeter"),
         Meter.window(step, Unit.AMPS, fed(idle)),
         low("receiver or decoder not joined, or its cut-off still holds it off"),
-        high("a part is fed the wrong way round or is broken, or a lamp or the sound is on: off at once"),
+        high(
+            "a part is fed the wrong way round or is broken, or a lamp or the sound is on: off at once"),
         none("open: fuse, switch, jack contact, or the supply's leads"));
     feedVolts(idle);
   }
@@ -187,10 +183,9 @@ final class SupplySteps {
                   Line.of("The same, at the input of {}", own(load.device())),
                   Steps.red(load.plus(), load.minus()),
                   Meter.window(
-                      step,
-                      Unit.VOLTS,
-                      bench.cases().run(idle).volts(load.plus(), load.minus())),
-                  low("a poor joint or contact in the feed; a minus sign: plus and minus are crossed, off at once"),
+                      step, Unit.VOLTS, bench.cases().run(idle).volts(load.plus(), load.minus())),
+                  low(
+                      "a poor joint or contact in the feed; a minus sign: plus and minus are crossed, off at once"),
                   none("open in the feed"));
             });
   }
@@ -226,10 +221,7 @@ final class SupplySteps {
   private Optional<Figure> runLimit = Optional.empty();
 
   private Line limited(Line act) {
-    Line said =
-        runLimit
-            .map(l -> Line.of("Limit to {}. ", Line.number(l)).and(act))
-            .orElse(act);
+    Line said = runLimit.map(l -> Line.of("Limit to {}. ", Line.number(l)).and(act)).orElse(act);
     runLimit = Optional.empty();
     return said;
   }
@@ -245,7 +237,8 @@ final class SupplySteps {
         Meter.window(step, Unit.AMPS, trials.rise(trials.idle(), output)),
         low("a lamp of less current, one of several dark, or a LED the wrong way round"),
         high("another lamp than planned, or a LED without its resistor: off at once"),
-        none("lamp broken, on another output, a LED the wrong way round, or the output not mapped"));
+        none(
+            "lamp broken, on another output, a LED the wrong way round, or the output not mapped"));
   }
 
   private void sound() {
@@ -255,10 +248,11 @@ final class SupplySteps {
     String step = "sound-amps";
     steps.add(
         step,
-        limited(Line.of("Lamps dark, sound on at the volume planned, standing: note the highest steady reading")),
+        limited(
+            Line.of(
+                "Lamps dark, sound on at the volume planned, standing: note the highest steady reading")),
         Line.of("the supply's own ammeter"),
-        Meter.between(
-            step, Unit.AMPS, fed(trials.idle()), fed(trials.sounding(trials.idle()))),
+        Meter.between(step, Unit.AMPS, fed(trials.idle()), fed(trials.sounding(trials.idle()))),
         low("as standing silent: no sound? then the speaker or its leads"),
         high("volume above what is planned, or a speaker of too few ohm: turn it down, check it"));
   }
@@ -272,13 +266,14 @@ final class SupplySteps {
     steps.add(
         step,
         limited(
-            Line.of("Silent, wheels off the bench: throttle slowly to full, one way, then the other; note the higher")),
+            Line.of(
+                "Silent, wheels off the bench: throttle slowly to full, one way, then the other; note the higher")),
         Line.of("the supply's own ammeter"),
-        Meter.between(
-            step, Unit.AMPS, fed(trials.idle()), fed(trials.turning(trials.idle()))),
-        high("the drive binds, old parts are still across the motor, or the motor is worn: off at once"),
-        low("the receiver has cut off: see the volts at its input"),
-        none("it does not turn: a motor lead is off, or decoder and handset do not speak"));
+        Meter.window(step, Unit.AMPS, fed(trials.turning(trials.idle()))),
+        high(
+            "the drive binds, old parts are still across the motor, or the motor is worn: off at once"),
+        low(
+            "it does not turn: a motor lead is off, decoder and handset do not speak, or the receiver has cut off"));
   }
 
   /** With an empty plug in, a break contact or nothing at all parts the load. */
@@ -297,6 +292,7 @@ final class SupplySteps {
             .and(UnpoweredSteps.ways(bench).words(plugged, plugged.switches().keySet())),
         Line.of("the supply's own ammeter"),
         Meter.window(step, NOTHING_AMPS, NOTHING_AMPS, Unit.AMPS),
-        high("the plug does not part the load: it would be fed while charging; no charger until mended"));
+        high(
+            "the plug does not part the load: it would be fed while charging; no charger until mended"));
   }
 }

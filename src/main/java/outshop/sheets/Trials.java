@@ -178,7 +178,8 @@ public final class Trials {
     boolean heater = lamp.sort() == Device.Sort.SMOKE_HEATER;
     Amount power =
         heater
-            ? Plan.fixed(1, Unit.COUNT, lamp.name() + ": current against volts", "a plain resistance")
+            ? Plan.fixed(
+                1, Unit.COUNT, lamp.name() + ": current against volts", "a plain resistance")
             : assumed(FILAMENT, lamp.name() + ": current against volts", "filament law");
     return Amount.computed(
         lamp.name() + ": current at these volts",
@@ -219,12 +220,13 @@ public final class Trials {
   /** Whether a decoder of the plan makes sound through a speaker. */
   boolean hasSound() {
     boolean sound =
-        bench.plan().parts(Kind.DECODER).stream().map(d -> d.said("sound")).anyMatch(s -> s.is("yes"));
+        bench.plan().parts(Kind.DECODER).stream()
+            .map(d -> d.said("sound"))
+            .anyMatch(s -> s.is("yes"));
     return sound && !outshop.circuit.SpeakerValues.of(bench.plan()).members().isEmpty();
   }
 
   private static Amount assumed(double[] range, String label, String why) {
     return Amount.assumed(range[0], range[1], range[2], Unit.SHARE, label, why);
   }
-
 }

@@ -127,12 +127,10 @@ final class UnpoweredSteps {
   private void lamps() {
     for (String output : plan.names("outputs")) {
       List<String> feeds = plan.list("outputs." + output + ".feeds").orElse(List.of());
-      List<Device> fed =
-          circuit.devices().stream().filter(d -> feeds.contains(d.name())).toList();
+      List<Device> fed = circuit.devices().stream().filter(d -> feeds.contains(d.name())).toList();
       boolean plain =
           fed.stream()
-              .allMatch(
-                  d -> d.sort() == Device.Sort.BULB || d.sort() == Device.Sort.SMOKE_HEATER);
+              .allMatch(d -> d.sort() == Device.Sort.BULB || d.sort() == Device.Sort.SMOKE_HEATER);
       if (fed.isEmpty() || !plain || plan.text("outputs." + output + ".resistor").isPresent()) {
         continue;
       }
@@ -191,7 +189,8 @@ final class UnpoweredSteps {
         Line.of("Speaker: both leads off {}", own(decoder.get())),
         Line.of("the leads for {} and speaker-", own(decoder.get() + ".speaker+")),
         Meter.window("speaker-ohms", Unit.OHMS, together),
-        low("two speakers side by side where one was meant, or a short: the amplifier may burn out"),
+        low(
+            "two speakers side by side where one was meant, or a short: the amplifier may burn out"),
         high("another speaker than planned, or a poor joint"),
         none("open: the coil is broken or a lead is off"));
   }
@@ -255,13 +254,19 @@ final class UnpoweredSteps {
   /** Frame and rails against everything that must not meet them, every switch off. */
   private void isolation() {
     State off = off();
-    boolean metal = !plan.said("locomotive.frame.material").is("plastic")
-        && !plan.said("locomotive.frame.material").is("wood");
+    boolean metal =
+        !plan.said("locomotive.frame.material").is("plastic")
+            && !plan.said("locomotive.frame.material").is("wood");
     if (metal) {
-      isolated("frame-apart", "the frame", "frame", off);
+      isolated(
+          "frame-apart", "Leads on again, switches off. From the frame", List.of("frame"), off);
     }
-    isolated("left-rail-apart", "the wheels and pickups of the left rail", "left-rail", off);
-    isolated("right-rail-apart", "the wheels and pickups of the right rail", "right-rail", off);
+    isolated(
+        "rails-apart",
+        (metal ? "The same from the" : "Leads on again, switches off. From the")
+            + " wheels and pickups of each rail",
+        List.of("left-rail", "right-rail"),
+        off);
   }
 
   private State off() {
@@ -277,25 +282,27 @@ final class UnpoweredSteps {
     return new State(false, switches, true, false);
   }
 
-  private void isolated(String step, String what, String terminal, State off) {
+  private void isolated(String step, String from, List<String> bodies, State off) {
     List<String> apart = new ArrayList<>();
     List<String> joined = new ArrayList<>();
     for (String other : exposed()) {
-      (ways.joined(off, terminal, other) ? joined : apart).add(other);
+      boolean meets = bodies.stream().anyMatch(body -> ways.joined(off, body, other));
+      (meets ? joined : apart).add(other);
     }
     if (apart.isEmpty()) {
       return;
     }
-    Line act = Line.of("Switches off. From " + what + " to each lead in turn; note the lowest");
+    Line act = Line.of(from + " to each lead in turn; note the lowest");
     if (!joined.isEmpty()) {
       act = act.and(Line.of(" (joined as the plan has it: {})", own(String.join(", ", joined))));
     }
     steps.add(
         step,
         act,
-        Line.of("{} against ", own(terminal)).and(Line.names(apart)),
+        Line.names(bodies).and(Line.of(" against ")).and(Line.names(apart)),
         new Expected.Apart(new Figure(step + ".from", APART_OHMS, Unit.OHMS)),
-        low("a bared wire, a brush, a lamp holder or the jack's thread touches: find it before any power"));
+        low(
+            "a bared wire, a brush, a lamp holder or the jack's thread touches: find it before any power"));
   }
 
   /** The leads a person can reach that must stay apart from frame and rails. */
@@ -418,11 +425,17 @@ final class UnpoweredSteps {
             ? Meter.atLeast(step, k.low(), Unit.OHMS)
             : new Expected.Untold(
                 Unit.OHMS,
-                least.map(a -> a instanceof Amount.Missing m ? m.wants() : List.<outshop.units.Want>of())
+                least
+                    .map(
+                        a ->
+                            a instanceof Amount.Missing m
+                                ? m.wants()
+                                : List.<outshop.units.Want>of())
                     .orElse(List.of()));
     steps.add(
         step,
-        Line.of("Every plug and switch position in turn, all joined up; wait till it settles, note the lowest"),
+        Line.of(
+            "Every plug and switch position in turn, all joined up; wait till it settles, note the lowest"),
         Steps.red(ends.plus(), ends.minus()),
         expected,
         low("a short, or a part that draws more than the plan allows: no power until it is found"),

@@ -101,12 +101,14 @@ public final class WiringSheets {
     for (Link link : wires(bench)) {
       link.part()
           .ifPresent(
-              w -> lengths.computeIfAbsent(w.part().id(), id -> new ArrayList<>()).add(link.length()));
+              w ->
+                  lengths
+                      .computeIfAbsent(w.part().id(), id -> new ArrayList<>())
+                      .add(link.length()));
     }
     Map<String, Amount> metres = new LinkedHashMap<>();
     lengths.forEach(
-        (id, each) ->
-            metres.put(id, Amount.sum(id + ": length", outshop.units.Unit.METRES, each)));
+        (id, each) -> metres.put(id, Amount.sum(id + ": length", outshop.units.Unit.METRES, each)));
     return metres;
   }
 
