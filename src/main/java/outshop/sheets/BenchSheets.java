@@ -74,7 +74,7 @@ public final class BenchSheets {
     if (open > 0) {
       cautions.add(
           Line.of(
-              "The report could not tell {} things about this plan: read it before you power anything.",
+              "Checks that the report could not tell about: {}. Read it before you power anything.",
               Line.number(Figure.count("cannot-tell", open))));
     }
     return cautions;

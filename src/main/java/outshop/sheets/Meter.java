@@ -9,7 +9,7 @@ import outshop.units.Want;
 
 /**
  * What a plain digital multimeter and its leads add to a reading, from memory of such meters: volts
- * 1 % and 0.02 V; amps 2 % and 5 mA; ohms 1.5 % and 0.3 ohm (the leads). The makers' figures of a
+ * 1 % and 0.02 V; amps 2 % and 5 mA; ohms 1.5 % and 0.5 ohm (the leads). The makers' figures of a
  * given meter come before it.
  */
 final class Meter {
@@ -18,7 +18,7 @@ final class Meter {
   static final double AMPS_SHARE = 0.02;
   static final double AMPS_PLUS = 0.005;
   static final double OHMS_SHARE = 0.015;
-  static final double OHMS_PLUS = 0.3;
+  static final double OHMS_PLUS = 0.5;
 
   private Meter() {}
 

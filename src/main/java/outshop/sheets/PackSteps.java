@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import outshop.catalogue.Kind;
+import outshop.circuit.Cases;
 import outshop.circuit.ChargingWay;
 import outshop.circuit.Circuit;
 import outshop.circuit.Device;
@@ -32,6 +33,9 @@ final class PackSteps {
 
   /** A pack settles by so much after a charge: from memory. */
   private static final double SETTLED = 0.97;
+
+  /** One run against the next, as one reading against the next. */
+  private static final double SCATTER = 0.1;
 
   /** How far a cell may stand above its full volts: +/- 50 mV of lithium-ion; see Chemistry. */
   private static final double CELL_VOLTS_OVER = 0.05;
@@ -157,8 +161,8 @@ final class PackSteps {
         Meter.between(
             step,
             Unit.AMPS,
-            outshop.circuit.Cases.least(cases),
-            outshop.circuit.Cases.greatest(cases)),
+            Cases.least(cases).times(1 - SCATTER, "least, scatter taken off", "x 0.9"),
+            Cases.greatest(cases).times(1 + SCATTER, "most, with scatter", "x 1.1")),
         low("less train or slower than when it was measured: the run time is longer"),
         high("the drive binds or the train is heavier: measure again and check the plan with it"));
   }

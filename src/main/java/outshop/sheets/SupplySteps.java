@@ -108,10 +108,13 @@ final class SupplySteps {
     String step = "off-amps";
     steps.add(
         step,
-        Line.of(
-            "Switch off; join the supply in place of the pack, {} and {}",
-            own(ends.plus()),
-            own(ends.minus())),
+        UnpoweredSteps.ways(bench)
+            .words(off.get(), off.get().switches().keySet())
+            .and(
+                Line.of(
+                    ": join the supply in place of the pack, {} and {}",
+                    own(ends.plus()),
+                    own(ends.minus()))),
         Line.of("the supply's own ammeter, or a meter in its plus lead"),
         Meter.window(step, NOTHING_AMPS, NOTHING_AMPS, Unit.AMPS),
         high("something bypasses the switch, or a part sits before it: off at once, find it"));

@@ -83,7 +83,7 @@ public final class WiringSheets {
       return Line.of("{}", Line.own(fits.get().name()));
     }
     return Line.of(
-        "over {}, shrinking below {}",
+        "over {} / under {}",
         Line.number(Figure.of(name + ".sleeve-over", across)),
         Line.number(Figure.of(name + ".sleeve-below", insulation)));
   }
@@ -118,6 +118,10 @@ public final class WiringSheets {
         Line.of(
             "Wire with the pack and the charger out. Put the sleeve on the wire before you solder;"
                 + " leads that never need to part are soldered and sleeved."));
+    notes.add(
+        Line.of(
+            "Sleeve: one of the plan's, or its size: wider than the first figure as sold, narrower than"
+                + " the second when shrunk."));
     notes.add(
         Line.of(
             "The colour is that of the wire chosen. Where one colour serves both poles, mark plus and"
