@@ -8,6 +8,7 @@ import outshop.sheets.BenchSheet.Side;
 import outshop.sheets.BenchSheet.Stage;
 import outshop.sheets.BenchSheet.Step;
 import outshop.units.Exact;
+import outshop.units.Unit;
 
 /**
  * The readings of a bench sheet, judged.
@@ -123,7 +124,7 @@ public record ReadingsJudged(String title, List<Judged> lines, Line next) {
 
   /** Where nothing is said of no reading at all, it is a high one of ohms, else a low one. */
   private static Side beside(Step step) {
-    return step.expected().unit() == outshop.units.Unit.OHMS ? Side.HIGH : Side.LOW;
+    return step.expected().unit() == Unit.OHMS ? Side.HIGH : Side.LOW;
   }
 
   private static Optional<Line> cause(Step step, Side side) {
@@ -162,7 +163,9 @@ public record ReadingsJudged(String title, List<Judged> lines, Line next) {
     }
     double value = ((Reading.Value) reading).value();
     if (Exact.below(value, window.from().value())) {
-      return Optional.of(Exact.same(value, 0) ? Side.NONE : Side.LOW);
+      // No ohms are a short; no volts or amps are nothing at all.
+      boolean nothing = Exact.same(value, 0) && window.from().unit() != Unit.OHMS;
+      return Optional.of(nothing ? Side.NONE : Side.LOW);
     }
     boolean high = window.to().isPresent() && Exact.above(value, window.to().get().value());
     return high ? Optional.of(Side.HIGH) : Optional.empty();
@@ -191,23 +194,29 @@ public record ReadingsJudged(String title, List<Judged> lines, Line next) {
           "Power nothing: {} violations stand in the report. Mend them, then draw the sheet up anew.",
           Line.number(Figure.count("violations", sheet.standing().size())));
     }
-    for (Judged line : lines) {
-      switch (line.stand()) {
-        case OUTSIDE -> {
-          return Line.of(
-              "Stop at {}: switch off, find the cause, mend it, read it again. No further step before.",
-              Line.own(line.step().name()));
-        }
-        case MISSING -> {
-          return Line.of("Next: {}. ", Line.own(line.step().name())).and(line.step().act());
-        }
-        case EARLY, BARRED, INSIDE, UNTOLD -> {
-          // The first that is off or not read decides.
-        }
-      }
+    Optional<Judged> off = first(lines, Stand.OUTSIDE);
+    if (off.isPresent()) {
+      return Line.of(
+          "Stop at {}: switch off, find the cause, mend it, read it again. No further step before.",
+          Line.own(off.get().step().name()));
+    }
+    Optional<Judged> early = first(lines, Stand.EARLY);
+    Optional<Judged> missing = first(lines, Stand.MISSING);
+    if (missing.isPresent() && early.isPresent()) {
+      return Line.of(
+          "Switch off and go back: {} guards {} and was not read.",
+          Line.own(missing.get().step().name()),
+          Line.own(early.get().step().name()));
+    }
+    if (missing.isPresent()) {
+      return Line.of("{}. ", Line.own(missing.get().step().name())).and(missing.get().step().act());
     }
     return Line.of(
         "Every step is read and none is off. That says what the meter said, no more: the makers'"
             + " instructions and qualified people come first.");
+  }
+
+  private static Optional<Judged> first(List<Judged> lines, Stand stand) {
+    return lines.stream().filter(l -> l.stand() == stand).findFirst();
   }
 }

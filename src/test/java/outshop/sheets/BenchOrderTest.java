@@ -41,8 +41,7 @@ final class BenchOrderTest {
 
   /** Both poles of the feed, and plus against minus, are tried before anything is powered. */
   private static void unpoweredGuards(BenchSheet sheet) {
-    List<String> unpowered =
-        sheet.stages().get(0).steps().stream().map(Step::name).toList();
+    List<String> unpowered = sheet.stages().get(0).steps().stream().map(Step::name).toList();
     assertThat(unpowered).anyMatch(n -> n.startsWith("plus") && !n.equals("plus-to-minus"));
     assertThat(unpowered).anyMatch(n -> n.startsWith("minus"));
     assertThat(unpowered).contains("rails-apart").endsWith("plus-to-minus");

@@ -40,8 +40,12 @@ final class BenchWindowsTest {
     // Rounded outward to three digits: an edge lies by less than one in a hundred outside.
     assertThat(window.from().value()).as("%s, from", step).isLessThanOrEqualTo(low + 1e-9);
     assertThat(window.from().value()).as("%s, from", step).isCloseTo(low, within(0.01 * low));
-    assertThat(window.to().orElseThrow().value()).as("%s, to", step).isGreaterThanOrEqualTo(high - 1e-9);
-    assertThat(window.to().orElseThrow().value()).as("%s, to", step).isCloseTo(high, within(0.01 * high));
+    assertThat(window.to().orElseThrow().value())
+        .as("%s, to", step)
+        .isGreaterThanOrEqualTo(high - 1e-9);
+    assertThat(window.to().orElseThrow().value())
+        .as("%s, to", step)
+        .isCloseTo(high, within(0.01 * high));
   }
 
   private static double leastAmps(double amps) {
@@ -223,10 +227,14 @@ final class BenchWindowsTest {
   void noVoltageIsChosenThatSomePartDoesNotTake() throws IOException {
     // The receiver asks for 7 V and the decoder takes 6 V at most.
     BenchSheet torn =
-        Drawn.sheets(Drawn.base("input_min_volts: 7 V\n    input_max_volts: 27 V", "input_min_volts: 4 V\n    input_max_volts: 6 V"))
+        Drawn.sheets(
+                Drawn.base(
+                    "input_min_volts: 7 V\n    input_max_volts: 27 V",
+                    "input_min_volts: 4 V\n    input_max_volts: 6 V"))
             .bench();
     Expected expected = Drawn.step(torn, "idle-amps").expected();
     assertThat(expected).isInstanceOf(Expected.Untold.class);
-    assertThat(((Expected.Untold) expected).wants().toString()).contains("decoder: input max volts");
+    assertThat(((Expected.Untold) expected).wants().toString())
+        .contains("decoder: input max volts");
   }
 }

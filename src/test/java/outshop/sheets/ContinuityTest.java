@@ -85,10 +85,7 @@ final class ContinuityTest {
   }
 
   private static List<String> owns(Line line) {
-    return line.pieces().stream()
-        .filter(Line.Own.class::isInstance)
-        .map(Line.Piece::text)
-        .toList();
+    return line.pieces().stream().filter(Line.Own.class::isInstance).map(Line.Piece::text).toList();
   }
 
   /** The positions that a text names; the others as the locomotive runs. */

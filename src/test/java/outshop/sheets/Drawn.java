@@ -22,7 +22,8 @@ final class Drawn {
 
   /** A demo plan's report and sheets; worked out once. */
   static Check.Checked demo(Path path) {
-    return DEMO.computeIfAbsent(path, p -> new Check(Sample.ENGINE).checked(Sample.plan(p), List.of()));
+    return DEMO.computeIfAbsent(
+        path, p -> new Check(Sample.ENGINE).checked(Sample.plan(p), List.of()));
   }
 
   static Check.Checked demo(String name) {

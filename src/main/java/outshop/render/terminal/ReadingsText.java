@@ -25,7 +25,7 @@ public final class ReadingsText {
     sheet.blank();
     judged.lines().forEach(line -> line(line, sheet));
     sheet.blank();
-    sheet.hanging("Next  ", judged.next().text());
+    sheet.hanging("To do  ", judged.next().text());
     return sheet.text();
   }
 
