@@ -65,7 +65,8 @@ public final class OwnerSheets {
     each(parts, Kind.CHARGER, "charges the pack; use no other");
     each(parts, Kind.RECEIVER, "hears the handset");
     each(parts, Kind.HANDSET, "drives it");
-    each(parts, Kind.DECODER, "drives motor, lamps and sound");
+    boolean sound = plan.parts(Kind.DECODER).stream().anyMatch(d -> d.said("sound").is("yes"));
+    each(parts, Kind.DECODER, sound ? "drives motor, lamps and sound" : "drives motor and lamps");
     each(parts, Kind.SPEAKER, "makes the sound heard");
     each(parts, Kind.SMOKE_HEATER, "makes smoke, and gets hot");
     return parts;

@@ -86,7 +86,8 @@ final class SheetCommandTest {
         .contains("outside: 3.5 ohm, low by", "likely  two speakers side by side", "Stop at");
 
     Files.writeString(
-        form, text.replace("speaker-ohms:", "speaker-ohms: 3.5 V").replace("idle-amps", "idel"));
+        form,
+        text.replace("speaker-ohms:", "speaker-ohms: 3.5 V").replace("  idle-amps:", "  idel:"));
     Run wrong = Run.of("readings", plan, form.toString());
     assertThat(wrong.code()).isEqualTo(2);
     assertThat(wrong.told()).contains("2 errors", "\"V\" measures volts", "no such step");
