@@ -101,7 +101,7 @@ final class PackSteps {
         ammeter(),
         Meter.window(step, Unit.AMPS, bench.cases().run(onPack).fed()),
         low("receiver or decoder not joined"),
-        high("compare with the reading on the supply: what has changed since?"),
+        high("compare with the reading on the supply and look for what has changed since"),
         none("fuse, switch, the pack's connector, or the pack's protection has opened"));
     LoadEnds.of(circuit)
         .ifPresent(
