@@ -29,6 +29,10 @@ final class CaseNetwork {
    */
   private static final double LED_OHMS = 10;
 
+  /** What receiver and decoder draw in a load case. */
+  private static final Amount AS_STATED =
+      Plan.fixed(1, outshop.units.Unit.SHARE, "own current", "as stated");
+
   private final Plan plan;
   private final Circuit circuit;
   private final Map<String, Integer> nets = new LinkedHashMap<>();
@@ -84,6 +88,29 @@ final class CaseNetwork {
                       pick.of(a, Role.LOAD)));
     }
     network.loads(Optional.empty());
+    return network;
+  }
+
+  /** What a trial feeds, with only what it asks for at work. */
+  static CaseNetwork trial(Plan plan, Circuit circuit, Trial trial) {
+    CaseNetwork network = new CaseNetwork(plan, circuit);
+    network.links(trial.state());
+    network.feed(trial.feed());
+    network.receivers(trial.ownShare());
+    for (Device decoder : circuit.devices(Device.Sort.DECODER)) {
+      network.decoderOf(trial, decoder);
+    }
+    for (Device motor : circuit.devices(Device.Sort.MOTOR)) {
+      if (trial.turning().containsKey(motor.name())) {
+        network.motor(motor, trial.turning().get(motor.name()));
+      }
+    }
+    for (Device lamp : circuit.devices()) {
+      if (trial.lit().containsKey(lamp.name())) {
+        network.lamp(lamp, trial.lit().get(lamp.name()));
+      }
+    }
+    network.passives();
     return network;
   }
 
@@ -165,26 +192,41 @@ final class CaseNetwork {
   private void packs(LoadCase.Charge charge) {
     for (Device device : circuit.devices(Device.Sort.PACK)) {
       PackValues pack = PackValues.of(device.part().orElseThrow());
-      Amount volts = pack.volts(charge);
-      Amount ohms = pack.ohms();
-      int plus = net(device.terminal("plus"));
-      int minus = net(device.terminal("minus"));
-      if (ohms instanceof Amount.Missing missing) {
-        wants.addAll(missing.wants());
-        continue;
-      }
-      add(
-          volts,
-          emf ->
-              pick ->
-                  new Element.Source(
-                      device.name(),
-                      plus,
-                      minus,
-                      pick.of(emf, Role.LOAD),
-                      Math.max(1e-4, pick.of(ohms.get(), Role.PATH))));
-      inputs.putIfAbsent(ohms.get().label(), ohms.get());
+      source(
+          device.name(),
+          net(device.terminal("plus")),
+          net(device.terminal("minus")),
+          pack.volts(charge),
+          pack.ohms());
     }
+  }
+
+  /** What feeds a trial, between the ends that the packs leave. */
+  private void feed(Trial.Feed feed) {
+    Optional<PackEnds> ends = PackEnds.of(circuit);
+    if (ends.isEmpty()) {
+      wants.add(new Want("parts", "pack", "choose a pack"));
+      return;
+    }
+    source(feed.name(), net(ends.get().plus()), net(ends.get().minus()), feed.volts(), feed.ohms());
+  }
+
+  private void source(String name, int plus, int minus, Amount volts, Amount ohms) {
+    if (ohms instanceof Amount.Missing missing) {
+      wants.addAll(missing.wants());
+      return;
+    }
+    add(
+        volts,
+        emf ->
+            pick ->
+                new Element.Source(
+                    name,
+                    plus,
+                    minus,
+                    pick.of(emf, Role.LOAD),
+                    Math.max(1e-4, pick.of(ohms.get(), Role.PATH))));
+    inputs.putIfAbsent(ohms.get().label(), ohms.get());
   }
 
   /**
@@ -193,12 +235,17 @@ final class CaseNetwork {
    */
   private void loads(Optional<LoadCase> loadCase) {
     LoadCase.Drive drive = loadCase.map(LoadCase::drive).orElse(LoadCase.Drive.STANDING);
-    receivers();
+    receivers(AS_STATED);
     for (Device decoder : circuit.devices(Device.Sort.DECODER)) {
       decoder(decoder, drive);
     }
     motors(drive);
     lamps();
+    passives();
+  }
+
+  /** What hangs in the circuit whatever it does. */
+  private void passives() {
     for (Device regulator : circuit.devices(Device.Sort.REGULATOR)) {
       regulator(regulator);
     }
@@ -207,7 +254,20 @@ final class CaseNetwork {
     }
   }
 
-  private void receivers() {
+  /** A current that is stated, at the volts of the case. */
+  private static Amount own(Amount stated, Amount share) {
+    return share == AS_STATED || !stated.isKnown()
+        ? stated
+        : Amount.computed(
+            stated.get().label(),
+            stated.get().unit(),
+            "as stated x what its volts make of it",
+            v -> v[0] * v[1],
+            stated,
+            share);
+  }
+
+  private void receivers(Amount share) {
     Amount electronics = plan.amount("measured.electronics");
     for (Device device : circuit.devices(Device.Sort.RECEIVER)) {
       Fitted part = device.part().orElseThrow();
@@ -216,7 +276,7 @@ final class CaseNetwork {
       int outA = net(device.terminal("out-a"));
       int outB = net(device.terminal("out-b"));
       add(
-          electronics.orElse(part.amount("own_milliamps")),
+          own(electronics.orElse(part.amount("own_milliamps")), share),
           amps ->
               pick ->
                   new Element.Sink(device.name() + " own", plus, minus, pick.of(amps, Role.LOAD)));
@@ -252,6 +312,29 @@ final class CaseNetwork {
     Fitted part = device.part().orElseThrow();
     int railPlus = net(device.terminal("rail+"));
     int railMinus = net(device.terminal("rail-"));
+    decoderInput(device, part, AS_STATED, railPlus, railMinus);
+    sound(device, part, drive, railPlus, railMinus);
+    if (drive != LoadCase.Drive.STANDING) {
+      motorOutput(device, part, railPlus, railMinus);
+    }
+    functionOutputs(device, part, railPlus, railMinus);
+  }
+
+  private void decoderOf(Trial trial, Device device) {
+    Fitted part = device.part().orElseThrow();
+    int railPlus = net(device.terminal("rail+"));
+    int railMinus = net(device.terminal("rail-"));
+    decoderInput(device, part, trial.ownShare(), railPlus, railMinus);
+    if (trial.sounding()) {
+      sound(device, part, LoadCase.Drive.STANDING, railPlus, railMinus);
+    }
+    if (!trial.turning().isEmpty()) {
+      motorOutput(device, part, railPlus, railMinus);
+    }
+    functionOutputs(device, part, railPlus, railMinus);
+  }
+
+  private void decoderInput(Device device, Fitted part, Amount share, int railPlus, int railMinus) {
     path(
         device.name(),
         part.amount("bridge_drop_volts"),
@@ -262,31 +345,30 @@ final class CaseNetwork {
     drafts.add(pick -> new Element.Resistor(device.name() + " return", railMinus, inB, SMALL_OHMS));
     if (plan.amount("measured.electronics").isMissing()) {
       add(
-          part.amount("own_milliamps"),
+          own(part.amount("own_milliamps"), share),
           amps ->
               pick ->
                   new Element.Sink(
                       device.name() + " own", railPlus, railMinus, pick.of(amps, Role.LOAD)));
     }
-    sound(device, part, drive, railPlus, railMinus);
-    if (drive != LoadCase.Drive.STANDING) {
-      int motorPlus = net(device.terminal("motor+"));
-      int motorMinus = net(device.terminal("motor-"));
-      add(
-          part.amount("path_milliohms"),
-          ohms ->
-              pick ->
-                  new Element.Resistor(
-                      device.name() + " motor",
-                      railPlus,
-                      motorPlus,
-                      Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
-      drafts.add(
-          pick ->
-              new Element.Resistor(
-                  device.name() + " motor return", motorMinus, railMinus, SMALL_OHMS));
-    }
-    functionOutputs(device, part, railPlus, railMinus);
+  }
+
+  private void motorOutput(Device device, Fitted part, int railPlus, int railMinus) {
+    int motorPlus = net(device.terminal("motor+"));
+    int motorMinus = net(device.terminal("motor-"));
+    add(
+        part.amount("path_milliohms"),
+        ohms ->
+            pick ->
+                new Element.Resistor(
+                    device.name() + " motor",
+                    railPlus,
+                    motorPlus,
+                    Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
+    drafts.add(
+        pick ->
+            new Element.Resistor(
+                device.name() + " motor return", motorMinus, railMinus, SMALL_OHMS));
   }
 
   private void sound(
@@ -356,19 +438,19 @@ final class CaseNetwork {
                 ohms ->
                     pick ->
                         new Element.Resistor(device.name(), plus, minus, pick.of(ohms, Role.PATH)));
-        case SLIPPING ->
-            add(
-                motor.slippingAmps(),
-                amps ->
-                    pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
-        case CRUISING ->
-            add(
-                motor.cruisingAmps(),
-                amps ->
-                    pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
+        case SLIPPING -> motor(device, motor.slippingAmps());
+        case CRUISING -> motor(device, motor.cruisingAmps());
         case STANDING -> throw new IllegalStateException("a standing motor draws nothing");
       }
     }
+  }
+
+  private void motor(Device device, Amount drawn) {
+    int plus = net(device.terminal("plus"));
+    int minus = net(device.terminal("minus"));
+    add(
+        drawn,
+        amps -> pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
   }
 
   private Amount nominalVolts() {
@@ -393,26 +475,23 @@ final class CaseNetwork {
     }
     for (Device device : circuit.devices()) {
       switch (device.sort()) {
-        case BULB -> {
-          int a = net(device.terminal("a"));
-          int b = net(device.terminal("b"));
-          add(
-              LampValues.of(plan, device).ampsOrUsual(),
-              amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
-        }
-        case SMOKE_HEATER -> {
-          int a = net(device.terminal("a"));
-          int b = net(device.terminal("b"));
-          add(
-              LampValues.of(plan, device).amps(),
-              amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
-        }
-        case LED -> led(device);
+        case BULB -> lamp(device, LampValues.of(plan, device).ampsOrUsual());
+        case SMOKE_HEATER, LED -> lamp(device, LampValues.of(plan, device).amps());
         default -> {
           // Draws through another element.
         }
       }
     }
+  }
+
+  private void lamp(Device device, Amount drawn) {
+    if (device.sort() == Device.Sort.LED) {
+      led(device);
+      return;
+    }
+    int a = net(device.terminal("a"));
+    int b = net(device.terminal("b"));
+    add(drawn, amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
   }
 
   /**

@@ -163,6 +163,50 @@ public final class Cases {
     return worst(element, List.of(LoadCase.Drive.BLOCKED), List.of(LoadCase.Charge.values()));
   }
 
+  /** Solves a trial on the bench. */
+  public Run run(Trial trial) {
+    return new Run(
+        trial, shorted(trial.state()) ? SHORTED : answer(CaseNetwork.trial(plan, circuit, trial)));
+  }
+
+  /** A trial, solved, or what is missing to solve it. */
+  public static final class Run {
+    private final Trial trial;
+    private final Solved solved;
+
+    private Run(Trial trial, Solved solved) {
+      this.trial = trial;
+      this.solved = solved;
+    }
+
+    /** Current through an element, in amps, as a size; 0 if none can reach it. */
+    public Amount amps(String element) {
+      return figure(
+          solved,
+          trial.words(),
+          element + ", " + trial.words(),
+          Unit.AMPS,
+          s -> Math.abs(s.amps(element)),
+          element);
+    }
+
+    /** What the feed gives, in amps, as a size. */
+    public Amount fed() {
+      return amps(trial.feed().name());
+    }
+
+    /** Volts between two terminals, the first against the second. */
+    public Amount volts(String plus, String minus) {
+      String label = "volts at " + owner(plus) + ", " + trial.words();
+      return between(solved, label, trial.words(), plus, minus);
+    }
+
+    /** The network at its nominal values; empty if something is missing. */
+    public Optional<Network> network() {
+      return solved instanceof Answer a ? Optional.of(a.network().nominal()) : Optional.empty();
+    }
+  }
+
   private Amount worst(String element, List<LoadCase.Drive> drives, List<LoadCase.Charge> charges) {
     List<Amount> all = new ArrayList<>();
     for (LoadCase.Drive drive : drives) {
@@ -242,7 +286,7 @@ public final class Cases {
     double from(Solution solution);
   }
 
-  private Amount figure(
+  private static Amount figure(
       Solved solved, String when, String label, Unit unit, Read read, String element) {
     if (solved instanceof Unanswered u) {
       return u.missing();
@@ -254,7 +298,8 @@ public final class Cases {
     return ranged(answer, when, label, unit, read);
   }
 
-  private Amount between(Solved solved, String label, String when, String plus, String minus) {
+  private static Amount between(
+      Solved solved, String label, String when, String plus, String minus) {
     if (solved instanceof Unanswered u) {
       return u.missing();
     }

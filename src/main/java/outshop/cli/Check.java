@@ -3,12 +3,12 @@ package outshop.cli;
 import java.util.List;
 import outshop.catalogue.Catalogue;
 import outshop.catalogue.Kind;
+import outshop.drawing.WiringDrawing;
 import outshop.figures.Bench;
 import outshop.figures.Facts;
 import outshop.findings.Finding;
 import outshop.input.Problem;
 import outshop.plan.Plan;
-import outshop.plots.Plot;
 import outshop.plots.Plots;
 import outshop.report.Lesson;
 import outshop.report.Report;
@@ -16,6 +16,7 @@ import outshop.report.Reporting;
 import outshop.rules.Judged;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
+import outshop.sheets.Sheets;
 
 /**
  * The main job, in the order of the flow: plan, circuit, figures, rules, findings, ranking, report.
@@ -27,25 +28,69 @@ public final class Check {
     this.engine = engine;
   }
 
+  /** A plan that was checked; what hangs on its report is drawn up when asked for. */
+  public static final class Checked {
+    private final Bench bench;
+    private final List<Object> facts;
+    private final Report report;
+
+    private Checked(Bench bench, List<Object> facts, Report report) {
+      this.bench = bench;
+      this.facts = facts;
+      this.report = report;
+    }
+
+    /** The report without plots. */
+    public Report report() {
+      return report;
+    }
+
+    /**
+     * The report with the data of its plots.
+     *
+     * @param catalogue from which other parts could be chosen
+     */
+    public Report withPlots(Catalogue catalogue) {
+      return report.with(Plots.of(bench, facts, catalogue.of(Kind.SPEAKER)));
+    }
+
+    public Sheets sheets() {
+      return Sheets.of(bench, facts, report);
+    }
+
+    public WiringDrawing wiring() {
+      return WiringDrawing.of(bench.circuit(), bench.plan());
+    }
+  }
+
   /**
-   * The report of a plan of which only the plan is at hand.
+   * Checks a plan.
+   *
+   * @param problems what the readers found in the plan and in the catalogue
+   */
+  public Checked checked(Plan plan, List<Problem> problems) {
+    Bench bench = Bench.of(plan, problems);
+    List<Object> facts = Facts.of(bench);
+    return new Checked(bench, facts, report(bench, engine.run(facts)));
+  }
+
+  /**
+   * The report of a plan, without plots.
    *
    * @param problems what the readers found in the plan and in the catalogue
    */
   public Report report(Plan plan, List<Problem> problems) {
-    return report(plan, problems, new Catalogue(List.of()));
+    return checked(plan, problems).report();
   }
 
   /**
-   * The report of a plan.
+   * The report of a plan with the data of its plots.
    *
    * @param problems what the readers found in the plan and in the catalogue
    * @param catalogue from which other parts could be chosen
    */
   public Report report(Plan plan, List<Problem> problems, Catalogue catalogue) {
-    Bench bench = Bench.of(plan, problems);
-    List<Object> facts = Facts.of(bench);
-    return report(bench, engine.run(facts), Plots.of(bench, facts, catalogue.of(Kind.SPEAKER)));
+    return checked(plan, problems).withPlots(catalogue);
   }
 
   /**
@@ -61,11 +106,11 @@ public final class Check {
         rule.reads(),
         rule::boundsAt,
         plan,
-        report(bench, judged.findings(), List.of()),
+        report(bench, judged.findings()),
         judged.silences());
   }
 
-  private Report report(Bench bench, List<Finding> findings, List<Plot> plots) {
+  private Report report(Bench bench, List<Finding> findings) {
     return Reporting.of(
         bench.plan(),
         bench.circuit(),
@@ -73,7 +118,6 @@ public final class Check {
         findings,
         rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),
         engine.book().all().stream().map(RuleText::name).toList(),
-        bench.problems(),
-        plots);
+        bench.problems());
   }
 }

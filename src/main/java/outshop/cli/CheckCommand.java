@@ -7,7 +7,6 @@ import java.util.Optional;
 import outshop.findings.Outcome;
 import outshop.input.UnusableInput;
 import outshop.render.json.JsonReport;
-import outshop.render.page.ReportPage;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.report.Report;
@@ -44,28 +43,28 @@ final class CheckCommand implements Command {
     Optional<Path> to = Paths.optional(given.value("--to"));
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
-      OutFile.refuseInput(to.get(), plan, files.catalogue());
+      OutFile.refuseInput(to.get(), List.of(plan), files.catalogue());
     }
-    Report report =
-        new Check(RuleEngine.load()).report(files.plan(), files.problems(), files.parts());
+    Check.Checked checked = new Check(RuleEngine.load()).checked(files.plan(), files.problems());
+    Report report = checked.report();
     if (to.isPresent()) {
-      OutFile.write(to.get(), text(report, given, toFile(given)));
+      OutFile.write(to.get(), text(checked, files, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
     } else if (!isText(given)) {
-      around.printUtf8(text(report, given, toFile(given)));
+      around.printUtf8(text(checked, files, given, toFile(given)));
     } else {
       String colour = given.value("--colour").orElse("auto");
-      around.print(text(report, given, around.look(around.colour(colour))));
+      around.print(text(checked, files, given, around.look(around.colour(colour))));
     }
     return code(report, given.has("--strict"));
   }
 
   /** The page's classes are loaded only where a page is asked for. */
-  private static String text(Report report, Given given, Look look) {
+  private static String text(Check.Checked checked, PlanFiles files, Given given, Look look) {
     return switch (form(given)) {
-      case "json" -> JsonReport.text(report);
-      case "page" -> ReportPage.html(report);
-      default -> TerminalReport.text(report, look, depth(given));
+      case "json" -> JsonReport.text(checked.withPlots(files.parts()), checked.sheets());
+      case "page" -> Pages.report(checked, files);
+      default -> TerminalReport.text(checked.report(), look, depth(given));
     };
   }
 

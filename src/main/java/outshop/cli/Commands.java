@@ -15,6 +15,9 @@ final class Commands {
           "new-plan",
           "measuring-sheet",
           "wiring",
+          "sheet",
+          "new-readings",
+          "readings",
           "help",
           "version");
 
@@ -30,6 +33,9 @@ final class Commands {
       case "new-plan" -> Optional.of(new NewPlanCommand());
       case "measuring-sheet" -> Optional.of(new MeasuringSheetCommand());
       case "wiring" -> Optional.of(new WiringCommand());
+      case "sheet" -> Optional.of(new SheetCommand());
+      case "new-readings" -> Optional.of(new NewReadingsCommand());
+      case "readings" -> Optional.of(new ReadingsCommand());
       case "help" -> Optional.of(new HelpCommand());
       case "version" -> Optional.of(new VersionCommand());
       default -> Optional.empty();

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.List;
 import java.util.Optional;
 import outshop.input.Shown;
 
@@ -48,15 +49,17 @@ final class OutFile {
    * What is written must not take the place of what it was made from. Errors: {@link UsageFault}
    * where it would.
    */
-  static void refuseInput(Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
+  static void refuseInput(Path to, List<Path> read, Optional<Path> catalogue) throws UsageFault {
     try {
       if (!Files.exists(to)) {
         return;
       }
       Path real = to.toRealPath();
-      boolean isPlan = real.equals(plan.toRealPath());
-      boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
-      if (isPlan || inCatalogue) {
+      boolean over = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
+      for (Path file : read) {
+        over |= Files.exists(file) && real.equals(file.toRealPath());
+      }
+      if (over) {
         throw new UsageFault(
             "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
       }

@@ -55,6 +55,11 @@ public record WireList(List<Row> rows) {
       remarks = List.copyOf(remarks);
     }
 
+    /** The colour, or {@code any} where none is asked for. */
+    public String colourWords() {
+      return colour == LeadColour.UNNAMED ? "any" : colour.word();
+    }
+
     /** The gauge, or {@code not stated}. */
     public String gaugeWords() {
       return gauge.orElse(NOT_STATED);

@@ -22,12 +22,6 @@ final class WireFitFigures {
   /** Parts whose data say which wires their contacts take. */
   private static final List<Kind> TAKERS = List.of(Kind.CONNECTOR, Kind.RECEIVER, Kind.DECODER);
 
-  /**
-   * A stranded wire is about 15 % thicker than a solid one of the same gauge, and in a soldered
-   * joint two lie side by side. Common practice, no source.
-   */
-  private static final double JOINT_OF_SOLID = 2 * 1.15;
-
   private final Bench bench;
   private final List<Link> wires;
 
@@ -114,17 +108,13 @@ final class WireFitFigures {
   }
 
   private static SleeveFit sleeve(Fitted wire, List<Fitted> sleeves) {
-    Amount insulation = wire.amount("insulation_outer_mm");
-    Amount joint =
-        Amount.computed(
-            wire.name() + ": joint",
-            Unit.METRES,
-            "the larger of its insulation and 2 x 1.15 x its solid diameter",
-            v -> Math.max(v[0], JOINT_OF_SOLID * Gauge.diameterMm(v[1]) / 1000),
-            insulation,
-            gauge(Optional.of(wire)));
+    Joint joint = Joint.of(wire);
     At at = new At(Station.WIRING, wire.name(), wire.described());
-    return new SleeveFit(at, joint, insulation, standing(joint, insulation, sleeves));
+    return new SleeveFit(
+        at,
+        joint.across(),
+        joint.insulation(),
+        standing(joint.across(), joint.insulation(), sleeves));
   }
 
   /** Whether a sleeve passes over the joint, and shrinks down onto the wire. */

@@ -28,10 +28,56 @@ public final class MeasuringSheet {
               + " people.",
           "The makers' instructions and the local codes come first; this list is not complete.");
 
+  /**
+   * What a sheet asks for, without its layout.
+   *
+   * @param title of the plan; blank where nothing is known yet
+   * @param cautions before anything is measured
+   */
+  public record Content(String title, List<String> cautions, List<Group> groups) {
+    public Content {
+      cautions = List.copyOf(cautions);
+      groups = List.copyOf(groups);
+    }
+  }
+
+  /** What is asked of one thing. */
+  public record Group(String heading, List<Item> items) {
+    public Group {
+      items = List.copyOf(items);
+    }
+  }
+
+  /**
+   * One value that is asked for.
+   *
+   * @param what it is
+   * @param how to get it
+   * @param choices to tick; then there is nothing to write
+   * @param unit in which a number is written; empty for a count and for words
+   */
+  public record Item(
+      String name, String what, String how, Box box, List<String> choices, String unit) {
+    public Item {
+      choices = List.copyOf(choices);
+    }
+  }
+
+  /** What is to be filled in. */
+  public enum Box {
+    CHOICES,
+    NUMBER,
+    NUMBER_OR_NONE,
+    COUNT,
+    LINE,
+    LINE_OR_NONE,
+    PAIRS
+  }
+
   private final StringBuilder out = new StringBuilder();
   private final Plan plan;
   private final boolean blank;
-  private int asked;
+  private final List<Group> groups = new ArrayList<>();
 
   private MeasuringSheet(Plan plan, boolean blank) {
     this.plan = plan;
@@ -42,6 +88,23 @@ public final class MeasuringSheet {
   public static String blank() {
     Plan nothing = new Plan("", java.util.Map.of(), List.of(), List.of(), List.of());
     return new MeasuringSheet(nothing, true).text("");
+  }
+
+  /** What a plan does not state yet, without its layout. */
+  public static Content content(Plan plan) {
+    return new MeasuringSheet(plan, false).content(plan.title());
+  }
+
+  private Content content(String title) {
+    KeyTree locomotive = KeyTree.ROOT.named("locomotive").orElseThrow();
+    for (String name : locomotive.names()) {
+      group(name, locomotive.named(name).orElseThrow());
+    }
+    items(
+        "On the bench, once receiver and decoder are there",
+        "measured",
+        KeyTree.ROOT.named("measured").orElseThrow());
+    return new Content(title, CAUTIONS, groups);
   }
 
   /** What a plan does not state yet. */
@@ -58,16 +121,10 @@ public final class MeasuringSheet {
     }
     out.append("Measured by: [____________________]   Date: [____________]\n\n");
     out.append("Before you measure\n");
-    CAUTIONS.forEach(caution -> paragraph("  ! ", caution));
-    KeyTree locomotive = KeyTree.ROOT.named("locomotive").orElseThrow();
-    for (String name : locomotive.names()) {
-      group(name, locomotive.named(name).orElseThrow());
-    }
-    items(
-        "On the bench, once receiver and decoder are there",
-        "measured",
-        KeyTree.ROOT.named("measured").orElseThrow());
-    if (asked == 0) {
+    Content content = content(title);
+    content.cautions().forEach(caution -> paragraph("  ! ", caution));
+    content.groups().forEach(this::write);
+    if (content.groups().isEmpty()) {
       out.append('\n').append("Nothing is left to measure: the plan states it all.\n");
     }
     return out.toString();
@@ -115,14 +172,17 @@ public final class MeasuringSheet {
     if (missing.isEmpty()) {
       return;
     }
+    groups.add(new Group(heading, missing.stream().map(MeasuringSheet::item).toList()));
+  }
+
+  private void write(Group group) {
     out.append('\n').append(RULE).append('\n');
-    paragraph("", heading);
-    for (Key key : missing) {
-      asked++;
+    paragraph("", group.heading());
+    for (Item item : group.items()) {
       out.append('\n');
-      paragraph("  ", key.name() + ": " + key.help());
-      paragraph("      how: ", key.how());
-      boxes(key);
+      paragraph("  ", item.name() + ": " + item.what());
+      paragraph("      how: ", item.how());
+      boxes(item);
     }
   }
 
@@ -148,36 +208,50 @@ public final class MeasuringSheet {
     return at != null && at.texts().contains(word);
   }
 
-  private void boxes(Key key) {
-    switch (key.type()) {
-      case WORD -> choices(key.words());
-      case QUANTITY -> box(key, "");
-      case QUANTITY_OR_NONE -> box(key, "   ( ) none");
+  private static Item item(Key key) {
+    List<String> choices = new ArrayList<>();
+    Box box =
+        switch (key.type()) {
+          case WORD -> {
+            choices.addAll(key.words());
+            yield Box.CHOICES;
+          }
+          case QUANTITY -> Box.NUMBER;
+          case QUANTITY_OR_NONE -> Box.NUMBER_OR_NONE;
+          case COUNT -> Box.COUNT;
+          case NAMES -> {
+            choices.addAll(key.words());
+            if (!choices.isEmpty()) {
+              choices.add("none");
+            }
+            yield choices.isEmpty() ? Box.LINE_OR_NONE : Box.CHOICES;
+          }
+          case ROWS -> Box.PAIRS;
+          case TEXT, NAME, PART -> Box.LINE;
+        };
+    boolean number = box == Box.NUMBER || box == Box.NUMBER_OR_NONE;
+    String unit = number ? Written.like(key).spelling() : "";
+    return new Item(key.name(), key.help(), key.how(), box, choices, unit);
+  }
+
+  private void boxes(Item item) {
+    switch (item.box()) {
+      case CHOICES -> paragraph("      ", "( ) " + String.join("   ( ) ", item.choices()));
+      case NUMBER -> box(item, "");
+      case NUMBER_OR_NONE -> box(item, "   ( ) none");
       case COUNT -> paragraph("      ", "[______]");
-      case NAMES -> {
-        if (key.words().isEmpty()) {
-          paragraph("      ", LINE_BOX + "   ( ) none");
-        } else {
-          List<String> words = new ArrayList<>(key.words());
-          words.add("none");
-          choices(words);
-        }
-      }
-      case ROWS -> {
+      case LINE -> paragraph("      ", LINE_BOX);
+      case LINE_OR_NONE -> paragraph("      ", LINE_BOX + "   ( ) none");
+      case PAIRS -> {
         paragraph("      ", PAIR_BOX + "   ( ) none");
         paragraph("      ", PAIR_BOX);
       }
-      case TEXT, NAME, PART -> paragraph("      ", LINE_BOX);
     }
   }
 
-  private void box(Key key, String after) {
-    String unit = Written.like(key).spelling();
+  private void box(Item item, String after) {
+    String unit = item.unit();
     paragraph("      ", "[__________" + (unit.isEmpty() ? "" : " " + unit) + "]" + after);
-  }
-
-  private void choices(List<String> words) {
-    paragraph("      ", "( ) " + String.join("   ( ) ", words));
   }
 
   private void paragraph(String lead, String text) {

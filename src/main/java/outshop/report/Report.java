@@ -83,6 +83,26 @@ public record Report(
   /** One element in one case: volts across it, amps through it, watts it takes up. */
   public record ElementFigures(String element, double volts, double amps, double watts) {}
 
+  /** The same report with the data of its plots. */
+  public Report with(List<Plot> drawn) {
+    return new Report(
+        title,
+        planFile,
+        findings,
+        cannotTell,
+        fine,
+        accepted,
+        unusedAcceptances,
+        wanted,
+        parts,
+        path,
+        cases,
+        cautions,
+        notes,
+        rules,
+        drawn);
+  }
+
   /** How many findings of an outcome count. */
   public int count(Outcome outcome) {
     return switch (outcome) {

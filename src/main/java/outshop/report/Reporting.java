@@ -23,7 +23,6 @@ import outshop.input.Shown;
 import outshop.plan.Accepted;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
-import outshop.plots.Plot;
 import outshop.ranking.Ranking;
 import outshop.units.Amount;
 import outshop.units.Want;
@@ -46,8 +45,7 @@ public final class Reporting {
       List<Finding> found,
       Predicate<String> binding,
       List<String> rules,
-      List<Problem> notes,
-      List<Plot> plots) {
+      List<Problem> notes) {
     List<Finding> ranked = Ranking.ranked(found);
     List<Finding> counted = new ArrayList<>();
     List<Report.Accepted> accepted = new ArrayList<>();
@@ -78,7 +76,7 @@ public final class Reporting {
         Cautions.of(plan),
         notes,
         rules.size(),
-        plots);
+        List.of());
   }
 
   private static Optional<Integer> entry(List<Accepted> accepted, Finding finding) {

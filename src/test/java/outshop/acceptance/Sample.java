@@ -80,6 +80,6 @@ public final class Sample {
 
   /** The report of a plan with nothing found in its files. */
   public static Report report(Plan plan) {
-    return new Check(ENGINE).report(plan, List.of());
+    return new Check(ENGINE).report(plan, List.of(), catalogue());
   }
 }

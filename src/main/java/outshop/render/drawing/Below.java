@@ -37,13 +37,18 @@ final class Below {
   private final Svg svg = new Svg();
   private int y = 6;
 
-  Below(WiringDrawing drawing, Faults faults, Optional<Live> live, int width) {
+  /**
+   * @param listed whether the wire list belongs below it; a page has its own
+   */
+  Below(WiringDrawing drawing, Faults faults, Optional<Live> live, int width, boolean listed) {
     this.drawing = drawing;
     this.faults = faults;
     this.live = live;
     this.width = width;
     findings();
-    wires();
+    if (listed) {
+      wires();
+    }
     otherColours();
     key();
     CAUTIONS.forEach(c -> paragraph("! ", c));
@@ -96,7 +101,7 @@ final class Below {
           Lettering.shortened(w.to(), NAME_LETTERS),
           w.gaugeWords(),
           w.lengthWords(),
-          w.colour() == LeadColour.UNNAMED ? "any" : w.colour().word());
+          w.colourWords());
     }
     y = top + (rows.isEmpty() ? 0 : LINE * (1 + half)) + 4;
   }

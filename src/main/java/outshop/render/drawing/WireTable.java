@@ -2,7 +2,6 @@ package outshop.render.drawing;
 
 import java.util.ArrayList;
 import java.util.List;
-import outshop.drawing.LeadColour;
 import outshop.drawing.WireList;
 import outshop.input.Shown;
 
@@ -24,7 +23,7 @@ public final class WireTable {
               Shown.text(row.to()),
               row.gaugeWords(),
               row.lengthWords(),
-              colour(row.colour())));
+              row.colourWords()));
     }
     StringBuilder text = new StringBuilder();
     for (int i = 0; i < lines.size(); i++) {
@@ -35,10 +34,6 @@ public final class WireTable {
       }
     }
     return text.toString();
-  }
-
-  private static String colour(LeadColour colour) {
-    return colour == LeadColour.UNNAMED ? "any" : colour.word();
   }
 
   private static void line(StringBuilder text, List<String> cells, List<List<String>> all) {

@@ -33,20 +33,34 @@ public final class WiringSvg {
    * @param findings of the same plan's report; violations and warnings are marked where they hang
    */
   public static String asWired(WiringDrawing drawing, List<Finding> findings) {
-    return text(drawing, Optional.empty(), findings);
+    return text(drawing, Optional.empty(), findings, CSS);
+  }
+
+  /**
+   * As {@link #asWired}, without wire list and style: for a page that has a list of its own and
+   * {@link #style} in its style.
+   */
+  public static String within(WiringDrawing drawing, List<Finding> findings) {
+    return text(drawing, Optional.empty(), findings, "");
+  }
+
+  /** The style of every drawing; all of it is below the class {@code wiring}. */
+  public static String style() {
+    return CSS;
   }
 
   /** The drawing in one state, with what is live marked; otherwise as {@link #asWired}. */
   public static String in(State state, WiringDrawing drawing, List<Finding> findings) {
-    return text(drawing, Optional.of(state), findings);
+    return text(drawing, Optional.of(state), findings, CSS);
   }
 
-  private static String text(WiringDrawing drawing, Optional<State> state, List<Finding> findings) {
+  private static String text(
+      WiringDrawing drawing, Optional<State> state, List<Finding> findings, String style) {
     Faults faults = new Faults(drawing, findings);
     State drawn = state.orElse(drawing.circuit().running());
     Live live = Live.of(drawing.circuit(), drawn);
     int width = Math.max(NARROWEST, drawing.width());
-    Below below = new Below(drawing, faults, state.map(s -> live), width);
+    Below below = new Below(drawing, faults, state.map(s -> live), width, !style.isEmpty());
     int height = HEAD + drawing.height() + below.height();
     Svg svg = new Svg();
     svg.open(
@@ -69,7 +83,9 @@ public final class WiringSvg {
     String title = Shown.text(drawing.title());
     svg.text("title", "Wiring of " + title + ", " + caption);
     svg.text("desc", InWords.of(drawing, faults, live, state.isPresent()));
-    svg.style(CSS);
+    if (!style.isEmpty()) {
+      svg.style(style);
+    }
     svg.empty("rect", "class", "w-paper", "x", 0, "y", 0, "width", width, "height", height);
     svg.text("text", Lettering.shortened(title, 70), "class", "w-title", "x", 14, "y", 20);
     svg.text("text", caption, "class", "w-under", "x", 14, "y", 35);

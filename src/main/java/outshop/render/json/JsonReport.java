@@ -3,6 +3,7 @@ package outshop.render.json;
 import java.io.StringWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.input.Problem;
@@ -10,6 +11,7 @@ import outshop.plots.Mark;
 import outshop.plots.Plot;
 import outshop.plots.Row;
 import outshop.report.Report;
+import outshop.sheets.Sheets;
 import outshop.units.Amount;
 import outshop.units.Want;
 import tools.jackson.core.JsonGenerator;
@@ -28,14 +30,23 @@ public final class JsonReport {
 
   /** The whole report, ended by {@code \n}; to be written as UTF-8. */
   public static String text(Report report) {
+    return text(report, Optional.empty());
+  }
+
+  /** As {@link #text(Report)}, with the sheets of the same run. */
+  public static String text(Report report, Sheets sheets) {
+    return text(report, Optional.of(sheets));
+  }
+
+  private static String text(Report report, Optional<Sheets> sheets) {
     StringWriter out = new StringWriter();
     try (JsonGenerator json = Layout.generator(out)) {
-      new JsonReport(json).report(report);
+      new JsonReport(json).report(report, sheets);
     }
     return Layout.visible(out.toString()) + "\n";
   }
 
-  private void report(Report report) {
+  private void report(Report report, Optional<Sheets> sheets) {
     json.writeStartObject();
     json.writeNumberProperty("outshopReport", Report.VERSION);
     text("title", report.title());
@@ -53,6 +64,7 @@ public final class JsonReport {
     texts("cautions", report.cautions());
     array("notes", report.notes(), this::note);
     array("plots", report.plots(), this::plot);
+    sheets.ifPresent(s -> JsonSheets.write(json, s));
     json.writeEndObject();
   }
 

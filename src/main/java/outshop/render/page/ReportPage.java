@@ -14,7 +14,7 @@ public final class ReportPage {
 
   /** The page without plots and drawings; to be written as UTF-8. */
   public static String html(Report report) {
-    return html(report, List.of(), List.of());
+    return html(report, List.of(), List.of(), "");
   }
 
   /**
@@ -22,10 +22,11 @@ public final class ReportPage {
    *
    * @param plots drawn from the figures; without any the section is left out
    * @param wiring drawings of the wiring, each with its wire list; likewise
+   * @param style what the drawings want beside the style of every page
    */
-  public static String html(Report report, List<Figure> plots, List<Figure> wiring) {
+  public static String html(Report report, List<Figure> plots, List<Figure> wiring, String style) {
     StringOutput out = new StringOutput();
-    JtereportGenerated.render(new OwaspHtmlTemplateOutput(out), null, report, plots, wiring);
+    JtereportGenerated.render(new OwaspHtmlTemplateOutput(out), null, report, plots, wiring, style);
     return out.toString();
   }
 }

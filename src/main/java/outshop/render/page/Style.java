@@ -9,24 +9,28 @@ import java.security.NoSuchAlgorithmException;
 import java.util.Base64;
 
 /**
- * The one style of all pages. It stands in the page itself; the page's content security policy
- * allows this text and no other, by its hash.
+ * The style of all pages, and what one wants beside it. It stands in the page itself; the page's
+ * content security policy allows this text and no other, by its hash.
  */
 final class Style {
   private static final String TEXT = read();
 
   private Style() {}
 
-  /** As it must stand in the page, to the byte. */
-  static String text() {
-    return TEXT;
+  /**
+   * As it must stand in the page, to the byte.
+   *
+   * @param more what this page wants beside it
+   */
+  static String text(String more) {
+    return more.isEmpty() ? TEXT : TEXT + more.replace("\r\n", "\n");
   }
 
   /** As a content security policy names it: {@code sha256-...}. */
-  static String hash() {
+  static String hash(String more) {
     try {
       MessageDigest digest = MessageDigest.getInstance("SHA-256");
-      byte[] hash = digest.digest(TEXT.getBytes(StandardCharsets.UTF_8));
+      byte[] hash = digest.digest(text(more).getBytes(StandardCharsets.UTF_8));
       return "sha256-" + Base64.getEncoder().encodeToString(hash);
     } catch (NoSuchAlgorithmException e) {
       throw new IllegalStateException("every Java has SHA-256", e);

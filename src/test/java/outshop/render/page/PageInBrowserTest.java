@@ -50,7 +50,7 @@ final class PageInBrowserTest {
   @Test
   void theAccessibilityRulesObjectToNothing() throws IOException {
     for (Map.Entry<String, Report> page : reports().entrySet()) {
-      browser.open(file(ReportPage.html(page.getValue(), figures(), figures())));
+      browser.open(file(ReportPage.html(page.getValue(), figures(), figures(), "")));
       for (boolean dark : new boolean[] {false, true}) {
         browser.dark(dark);
         for (int width : widths(page.getKey(), dark)) {
@@ -105,7 +105,7 @@ final class PageInBrowserTest {
   @Test
   void noRequestLeavesThePageAndTheConsoleIsSilent() throws IOException {
     for (Path plan : Sample.plans()) {
-      browser.open(file(ReportPage.html(DemoPages.report(plan), figures(), figures())));
+      browser.open(file(ReportPage.html(DemoPages.report(plan), figures(), figures(), "")));
       assertThat(browser.requests()).as(plan.toString()).isEmpty();
       assertThat(browser.console()).as(plan.toString()).isEmpty();
       assertThat(browser.ask("return performance.getEntriesByType('resource').length"))
@@ -211,7 +211,7 @@ final class PageInBrowserTest {
   @Test
   void theMarkupIsWellFormed() throws IOException {
     for (Report report : reports().values()) {
-      String html = ReportPage.html(report, figures(), figures());
+      String html = ReportPage.html(report, figures(), figures(), "");
       browser.open(file(html));
       String body = html.substring(html.indexOf("<body>"));
       for (String tag :

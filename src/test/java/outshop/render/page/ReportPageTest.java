@@ -88,7 +88,7 @@ final class ReportPageTest {
 
   @Test
   void theVerdictComesFirstAndTheCautionsLast() {
-    String text = PageText.of(ReportPage.html(Reports.full(), List.of(PLOT), List.of(PLOT)));
+    String text = PageText.of(ReportPage.html(Reports.full(), List.of(PLOT), List.of(PLOT), ""));
     List<String> order =
         List.of(
             "Stop at least one violation Sallowmere tank engine",
@@ -171,7 +171,7 @@ final class ReportPageTest {
   @Test
   void plotsAndWiringAreLeftOutWhereThereAreNone() {
     assertThat(ReportPage.html(Reports.full())).doesNotContain("id=\"plots\"", "id=\"wiring\"");
-    String html = ReportPage.html(Reports.full(), List.of(PLOT), List.of());
+    String html = ReportPage.html(Reports.full(), List.of(PLOT), List.of(), "");
     assertThat(html).contains("id=\"plots\"", PLOT.svg()).doesNotContain("id=\"wiring\"");
     assertThat(html).contains("<th scope=\"row\">&lt;b&gt;odd&lt;/b&gt;</th>");
   }
@@ -187,7 +187,7 @@ final class ReportPageTest {
   @Test
   void nothingAsksForAnythingOutside() {
     for (Report report : List.of(Reports.full(), Reports.clear(), Reports.manyOfOneRule())) {
-      String html = ReportPage.html(report, List.of(PLOT), List.of());
+      String html = ReportPage.html(report, List.of(PLOT), List.of(), "");
       assertThat(html).doesNotContainPattern("(?i)https?:|//[a-z]|@import|url\\(|srcset|<base");
       assertThat(html).doesNotContainPattern("(?i)<script|\\son\\w+=|javascript:|style=");
       assertThat(PageText.all(html, "(?:href|src)=\"([^\"]*)\""))
