@@ -29,8 +29,13 @@ public sealed interface Change {
     return false;
   }
 
-  /** Another part of the same kind in the place of one that is fitted. */
-  record Swap(String words, List<Edit> edits, String slot, List<String> touches)
+  /**
+   * Another part of the same kind in the place of one that is fitted.
+   *
+   * @param isGivingUp whether the new part lacks something that the owner wishes
+   */
+  record Swap(
+      String words, List<Edit> edits, String slot, List<String> touches, boolean isGivingUp)
       implements Change {
     public Swap {
       edits = List.copyOf(edits);

@@ -61,7 +61,7 @@ public final class Mender {
     Faults faults = new Faults(engine.book(), aim.warningsToo(), asItIs);
     List<Finding> toClear = List.copyOf(faults.standing(asItIs, false).values());
     if (toClear.isEmpty()) {
-      Mending.Tally tally = new Mending.Tally(0, 1, aim.limit(), 0, false);
+      Mending.Tally tally = new Mending.Tally(0, 1, aim.limit(), 0, 0, false);
       return new Mending(plan, toClear, List.of(), 0, Optional.empty(), List.of(), tally);
     }
     List<Change> changes = changes(plan, catalogue);
@@ -86,7 +86,12 @@ public final class Mender {
           nearest,
           found.isEmpty() ? needs(inspection, asItIs, faults, nearest) : List.of(),
           new Mending.Tally(
-              changes.size(), search.checks(), aim.limit(), search.allUpTo(), search.isCut()));
+              changes.size(),
+              search.checks(),
+              aim.limit(),
+              search.allUpTo(),
+              search.atLeast(),
+              search.isCut()));
     }
   }
 

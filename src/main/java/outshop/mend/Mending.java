@@ -37,9 +37,10 @@ public record Mending(
    * @param changes single changes that there are
    * @param checks whole checks that were made
    * @param limit the most checks that it may make
-   * @param allUpTo every set of so many changes was tried, or left out because it cannot reach what
-   *     must go
+   * @param allUpTo every set of so many changes was tried, or left out because it cannot reach all
+   *     that must go
+   * @param atLeast so many changes are needed at least: so many findings have none in common
    * @param cut whether the limit ended the search, or sets were left out, so that not all was tried
    */
-  public record Tally(int changes, int checks, int limit, int allUpTo, boolean cut) {}
+  public record Tally(int changes, int checks, int limit, int allUpTo, int atLeast, boolean cut) {}
 }

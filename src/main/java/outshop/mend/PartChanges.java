@@ -82,9 +82,14 @@ final class PartChanges {
       if (!same && named.stream().allMatch(t -> Terminals.mayHave(part, t))) {
         String path = "parts." + fitted.name();
         String words = taken(part, fitted.name()) + ", in place of " + fitted.part().title();
+        String lost = lost(part);
         found.add(
             new Change.Swap(
-                words, List.of(new Edit.Fit(path, part)), path, Touches.of(part.kind())));
+                words + lost,
+                List.of(new Edit.Fit(path, part)),
+                path,
+                Touches.of(part.kind()),
+                !lost.isEmpty()));
         adjusted(fitted, part, path);
       }
     }
@@ -108,7 +113,21 @@ final class PartChanges {
                             + cutOff.words(),
                         List.of(new Edit.Fit(path, part), cutOff.edit(path)),
                         path,
-                        Touches.of(part.kind()))));
+                        Touches.of(part.kind()),
+                        false)));
+  }
+
+  /** What the owner wishes and this part cannot do, in words; empty if nothing. */
+  private String lost(Part part) {
+    String wish = plan.said("wishes.sound").or("none");
+    if (part.kind() != Kind.DECODER || wish.equals("none")) {
+      return "";
+    }
+    if (part.said("sound").is("no")) {
+      return "; it makes no sound";
+    }
+    Set<String> sounds = part.several("sounds");
+    return sounds.isEmpty() || sounds.contains(wish) ? "" : "; it has no sounds of " + wish;
   }
 
   private static String taken(Part part, String name) {
@@ -150,7 +169,8 @@ final class PartChanges {
                 "Take " + titled(part) + " for " + use + before,
                 edits,
                 "wire " + id,
-                List.of(Kind.WIRE.word(), Touches.WIRING, Touches.CIRCUIT)));
+                List.of(Kind.WIRE.word(), Touches.WIRING, Touches.CIRCUIT),
+                false));
       }
     }
   }
@@ -198,7 +218,8 @@ final class PartChanges {
                 taken(part, name) + ", in place of the locomotive's own " + what,
                 List.of(new Edit.Drop(path), new Edit.Fit("parts." + name, part)),
                 path,
-                touches));
+                touches,
+                false));
       }
     }
   }
@@ -221,7 +242,8 @@ final class PartChanges {
                 "Take " + titled(part) + where + ", in place of the old speaker",
                 edits,
                 kept,
-                touches));
+                touches,
+                false));
       }
     }
   }

@@ -1,6 +1,9 @@
 package outshop.mend;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -10,32 +13,38 @@ import outshop.findings.Finding;
 import outshop.findings.Outcome;
 import outshop.rules.RuleBook;
 import outshop.rules.RuleText;
-import outshop.units.Exact;
 
 /**
  * Looks for the smallest sets of changes after which nothing stands that must go.
  *
- * <p>Whatever clears a fault must touch something that its rule reads. So a set of changes is grown
- * by choosing one fault that still stands, the one that the fewest changes reach, and trying every
- * change that reaches it; a set that did nothing about what it was grown for is not grown on. All
- * sets of one change come first, then of two, then of three; beyond that only the most promising
+ * <p>Whatever clears a fault must touch something that its rule reads. That gives three ways to try
+ * little and miss nothing: faults that have no change in common need a change each, so smaller sets
+ * need not be tried; the last change of a set must reach every fault that still stands; and a
+ * change that neither clears a fault nor brings one nearer is tried only as such a last one. Sets
+ * of one change come first, then of two, then of three. Beyond that only the most promising sets
  * are grown on, step by step, and what comes out is thinned until no change of it can be spared.
  */
 final class Search {
   /** More changes than this are another plan. */
   static final int MOST_CHANGES = 12;
 
-  /** Up to here every set is grown on that may lead somewhere. */
-  private static final int THOROUGH = 2;
+  /** Up to here every set is tried that may be a mend. */
+  static final int THOROUGH = 3;
 
-  /** Beyond it, so many. */
-  private static final int WIDTH = 12;
+  /** Beyond it, so many sets are grown on at each step. */
+  private static final int WIDTH = 10;
 
-  /** Of all checks, the share that sets of two may take. */
-  private static final double SHARE_OF_TWO = 0.6;
+  /** Of those, so many that change the same slots. */
+  private static final int ALIKE = 2;
+
+  /** Of all checks, the share that may go into trying every set. */
+  private static final double SHARE_OF_THOROUGH = 0.6;
 
   /** Steps without a fault less before it is given up. */
   private static final int PATIENCE = 3;
+
+  /** An improvement of less than this, as a share of the bound, is none. */
+  private static final double NOTICED = 0.01;
 
   private final Inspection inspection;
   private final List<Change> changes;
@@ -44,10 +53,12 @@ final class Search {
   private final int limit;
   private final Side side;
   private final Inspection.Seen asItIs;
-  private final Set<List<Integer>> seen = new HashSet<>();
-  private final List<List<Integer>> reach = new ArrayList<>();
+  private final Map<List<Integer>, Trial> trials = new HashMap<>();
+  private final Map<String, BitSet> reach = new HashMap<>();
+  private final Trial root;
   private int checks;
   private int allUpTo;
+  private int atLeast;
   private boolean cut;
   private Optional<Trial> nearest = Optional.empty();
 
@@ -66,6 +77,7 @@ final class Search {
     this.book = book;
     this.limit = limit;
     this.side = side;
+    this.root = trial(List.of(), asItIs);
   }
 
   int checks() {
@@ -85,90 +97,181 @@ final class Search {
     return nearest;
   }
 
+  /** As many changes are needed at least, because so many faults have none in common. */
+  int atLeast() {
+    return atLeast;
+  }
+
   /** Every mend of the smallest size that was found, best first. */
   List<Trial> run() {
-    Trial root = trial(List.of(), asItIs);
+    atLeast = apart(root);
+    for (int size = 1; size <= THOROUGH; size++) {
+      List<Trial> mends = atLeast > size ? List.of() : ofSize(size);
+      if (!mends.isEmpty()) {
+        return mends.stream().sorted(Trial.BEST).toList();
+      }
+      allUpTo = cut ? allUpTo : size;
+    }
+    return stepByStep();
+  }
+
+  /** Every mend of so many changes. */
+  private List<Trial> ofSize(int size) {
+    List<Trial> layer = List.of(root);
+    int most = (int) (limit * SHARE_OF_THOROUGH);
+    for (int made = 1; made < size; made++) {
+      List<List<Integer>> sets = new ArrayList<>();
+      for (Trial trial : layer) {
+        BitSet able = made == 1 ? anyOf(trial) : hardest(trial);
+        if (apart(trial) <= size - made + 1) {
+          sets.addAll(grown(trial, able));
+        }
+      }
+      Set<Trial> before = new HashSet<>(layer);
+      layer = tried(sets, most).stream().filter(t -> isOfUse(t, before)).toList();
+    }
+    List<List<Integer>> last = new ArrayList<>();
+    for (Trial trial : layer.stream().sorted(Trial.PROMISING).toList()) {
+      last.addAll(grown(trial, allOf(trial)));
+    }
+    return tried(last, most).stream().filter(t -> t.standing().isEmpty()).toList();
+  }
+
+  /** Larger sets, grown from the most promising; not all of them are tried. */
+  private List<Trial> stepByStep() {
     List<Trial> layer = List.of(root);
     int fewest = root.standing().size();
     int waited = 0;
-    for (int size = 1; size <= MOST_CHANGES && !layer.isEmpty(); size++) {
-      List<Trial> tried = tried(layer, size);
+    for (int size = 1; size <= MOST_CHANGES && waited < PATIENCE && !layer.isEmpty(); size++) {
+      List<List<Integer>> sets = new ArrayList<>();
+      for (Trial trial : layer) {
+        sets.addAll(grown(trial, hardest(trial)));
+      }
+      List<Trial> tried = tried(sets, limit);
       List<Trial> mends = tried.stream().filter(t -> t.standing().isEmpty()).toList();
       if (!mends.isEmpty()) {
-        return thinned(mends, size);
+        return thinned(mends);
       }
-      tried.forEach(t -> note(root, t));
-      allUpTo = cut ? allUpTo : size;
       int now = tried.stream().mapToInt(t -> t.standing().size()).min().orElse(fewest);
       waited = now < fewest ? 0 : waited + 1;
       fewest = Math.min(now, fewest);
-      if (waited >= PATIENCE) {
-        cut = true;
-        break;
-      }
-      layer =
-          tried.stream()
-              .filter(t -> t.members().size() > 1 || isOfUse(root, t))
-              .sorted(Trial.PROMISING)
-              .toList();
+      layer = mostPromising(tried);
+      cut |= layer.size() < tried.size();
     }
     return List.of();
   }
 
-  private List<Trial> tried(List<Trial> layer, int size) {
-    List<List<Integer>> sets = new ArrayList<>();
-    List<Trial> from = layer;
-    if (size > THOROUGH && from.size() > WIDTH) {
-      from = from.subList(0, WIDTH);
-      cut = true;
+  /** The most promising, but not too many that change the same things in other ways. */
+  private List<Trial> mostPromising(List<Trial> tried) {
+    Map<Set<String>, Integer> alike = new HashMap<>();
+    List<Trial> chosen = new ArrayList<>();
+    for (Trial trial : tried.stream().sorted(Trial.PROMISING).toList()) {
+      boolean room = chosen.size() < WIDTH;
+      if (room && alike.merge(slots(trial), 1, Integer::sum) <= ALIKE) {
+        chosen.add(trial);
+      }
     }
-    for (Trial trial : from) {
-      sets.addAll(grown(trial));
-    }
-    int left = limit - checks;
-    int share = size == THOROUGH ? (int) (left * SHARE_OF_TWO) : left;
-    if (sets.size() > share) {
-      sets = sets.subList(0, share);
-      cut = true;
-    }
-    checks += sets.size();
-    return side.each(sets, this::trial);
+    return chosen;
   }
 
-  /** Every set with one change more that may clear the fault that is hardest to reach. */
-  private List<List<Integer>> grown(Trial trial) {
-    List<Integer> reaching = List.of();
-    for (Finding finding : trial.standing().values()) {
-      List<Integer> able = able(trial, finding);
-      if (!able.isEmpty() && (reaching.isEmpty() || able.size() < reaching.size())) {
-        reaching = able;
-      }
+  private Set<String> slots(Trial trial) {
+    Set<String> slots = new HashSet<>();
+    trial.members().forEach(m -> slots.add(changes.get(m).slot()));
+    return slots;
+  }
+
+  /** Tries the sets that were not tried yet, as far as the limit goes; each once. */
+  private List<Trial> tried(List<List<Integer>> sets, int most) {
+    List<List<Integer>> distinct = sets.stream().distinct().toList();
+    List<List<Integer>> fresh = distinct.stream().filter(s -> !trials.containsKey(s)).toList();
+    int left = Math.max(0, most - checks);
+    if (fresh.size() > left) {
+      fresh = fresh.subList(0, left);
+      cut = true;
     }
+    checks += fresh.size();
+    for (Trial trial : side.each(fresh, this::trial)) {
+      trials.put(trial.members(), trial);
+      note(trial);
+    }
+    return distinct.stream().filter(trials::containsKey).map(trials::get).toList();
+  }
+
+  private List<List<Integer>> grown(Trial trial, BitSet able) {
+    Set<String> taken = slots(trial);
     List<List<Integer>> sets = new ArrayList<>();
-    for (int change : reaching) {
-      List<Integer> set = new ArrayList<>(trial.members());
-      set.add(change);
-      set.sort(null);
-      if (seen.add(List.copyOf(set))) {
-        sets.add(List.copyOf(set));
-      }
-    }
+    able.stream()
+        .filter(change -> !taken.contains(changes.get(change).slot()))
+        .forEach(
+            change -> {
+              List<Integer> set = new ArrayList<>(trial.members());
+              set.add(change);
+              set.sort(null);
+              sets.add(List.copyOf(set));
+            });
     return sets;
   }
 
-  /** The changes that touch what the finding's rule reads and go together with those made. */
-  private List<Integer> able(Trial trial, Finding finding) {
-    List<String> reads = book.find(finding.rule()).map(RuleText::reads).orElse(List.of());
-    Set<String> taken = new HashSet<>();
-    trial.members().forEach(m -> taken.add(changes.get(m).slot()));
-    List<Integer> able = new ArrayList<>();
-    for (int i = 0; i < changes.size(); i++) {
-      Change change = changes.get(i);
-      if (!taken.contains(change.slot()) && Touches.meets(reads, change.touches())) {
-        able.add(i);
+  /** The changes that touch what a fault's rule reads. */
+  private BitSet able(Finding fault) {
+    return reach.computeIfAbsent(
+        fault.rule(),
+        rule -> {
+          List<String> reads = book.find(rule).map(RuleText::reads).orElse(List.of());
+          BitSet able = new BitSet();
+          for (int i = 0; i < changes.size(); i++) {
+            able.set(i, Touches.meets(reads, changes.get(i).touches()));
+          }
+          return able;
+        });
+  }
+
+  private BitSet anyOf(Trial trial) {
+    BitSet any = new BitSet();
+    trial.standing().values().forEach(f -> any.or(able(f)));
+    return any;
+  }
+
+  private BitSet allOf(Trial trial) {
+    BitSet all = new BitSet();
+    all.set(0, changes.size());
+    trial.standing().values().forEach(f -> all.and(able(f)));
+    return all;
+  }
+
+  /** The changes that reach the fault which the fewest reach, of those that any reaches. */
+  private BitSet hardest(Trial trial) {
+    Set<String> taken = slots(trial);
+    BitSet fewest = new BitSet();
+    for (Finding fault : trial.standing().values()) {
+      BitSet able = (BitSet) able(fault).clone();
+      able(fault).stream()
+          .filter(i -> taken.contains(changes.get(i).slot()))
+          .forEach(able::clear);
+      boolean fewer = fewest.isEmpty() || able.cardinality() < fewest.cardinality();
+      fewest = fewer && !able.isEmpty() ? able : fewest;
+    }
+    return fewest;
+  }
+
+  /** Of the faults that stand, how many at least reach no slot in common. */
+  private int apart(Trial trial) {
+    List<Set<String>> slots = new ArrayList<>();
+    for (Finding fault : trial.standing().values()) {
+      Set<String> reached = new HashSet<>();
+      able(fault).stream().forEach(i -> reached.add(changes.get(i).slot()));
+      slots.add(reached);
+    }
+    slots.sort(Comparator.comparingInt(Set::size));
+    Set<String> used = new HashSet<>();
+    int apart = 0;
+    for (Set<String> reached : slots) {
+      if (!reached.isEmpty() && reached.stream().noneMatch(used::contains)) {
+        apart++;
+        used.addAll(reached);
       }
     }
-    return able;
+    return apart;
   }
 
   private Trial trial(List<Integer> members) {
@@ -200,8 +303,13 @@ final class Search {
     return (int) now.findings().stream().filter(f -> f.outcome() == outcome).count();
   }
 
-  /** Whether it did something about a fault: cleared one, brought one nearer or changed its case. */
-  private static boolean isOfUse(Trial before, Trial after) {
+  /** Whether it does something about a fault that stood in a set which it was grown from. */
+  private static boolean isOfUse(Trial after, Set<Trial> before) {
+    return before.stream()
+        .anyMatch(b -> after.members().containsAll(b.members()) && isOfUse(after, b));
+  }
+
+  private static boolean isOfUse(Trial after, Trial before) {
     for (Map.Entry<String, Finding> fault : before.standing().entrySet()) {
       Finding now = after.standing().get(fault.getKey());
       if (now == null || isEased(fault.getValue(), now)) {
@@ -213,29 +321,27 @@ final class Search {
 
   private static boolean isEased(Finding before, Finding now) {
     return before.demand().isPresent() && now.demand().isPresent()
-        ? Exact.below(now.past(), before.past())
+        ? now.past() < before.past() - NOTICED
         : !now.headline().equals(before.headline());
   }
 
   /** Remembers the set that clears most, if all that still stands stood before. */
-  private void note(Trial root, Trial trial) {
+  private void note(Trial trial) {
     boolean nothingNew = root.standing().keySet().containsAll(trial.standing().keySet());
     boolean clears = trial.standing().size() < root.standing().size();
-    if (nothingNew
-        && clears
-        && (nearest.isEmpty()
-            || trial.standing().size() < nearest.get().standing().size()
-            || (trial.standing().size() == nearest.get().standing().size()
-                && Trial.BEST.compare(trial, nearest.get()) < 0))) {
+    boolean nearer =
+        nearest.isEmpty()
+            || Comparator.comparingInt((Trial t) -> t.standing().size())
+                    .thenComparing(Trial.BEST)
+                    .compare(trial, nearest.get())
+                < 0;
+    if (nothingNew && clears && nearer) {
       nearest = Optional.of(trial);
     }
   }
 
-  /** Without the changes that can be spared; where all smaller sets were tried there are none. */
-  private List<Trial> thinned(List<Trial> mends, int size) {
-    if (size <= allUpTo + 1) {
-      return mends.stream().sorted(Trial.BEST).toList();
-    }
+  /** Without the changes that can be spared. */
+  private List<Trial> thinned(List<Trial> mends) {
     Set<List<Integer>> done = new HashSet<>();
     List<Trial> thin = new ArrayList<>();
     for (Trial mend : mends.stream().sorted(Trial.BEST).limit(WIDTH).toList()) {
@@ -253,9 +359,12 @@ final class Search {
     for (int member : mend.members()) {
       List<Integer> fewer = new ArrayList<>(least.members());
       fewer.remove((Integer) member);
-      checks++;
-      Trial without = trial(List.copyOf(fewer));
-      least = without.standing().isEmpty() ? without : least;
+      List<Integer> set = List.copyOf(fewer);
+      if (!trials.containsKey(set)) {
+        checks++;
+        trials.put(set, trial(set));
+      }
+      least = trials.get(set).standing().isEmpty() ? trials.get(set) : least;
     }
     return least;
   }
