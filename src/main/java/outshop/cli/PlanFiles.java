@@ -17,9 +17,11 @@ import outshop.plan.PlanReader;
  * A plan and the catalogue it draws on, both read.
  *
  * @param catalogue the folder or table it was read from; empty if none was found
+ * @param parts what the catalogue holds
  * @param problems what is worth saying about the files; none of them an error
  */
-record PlanFiles(Plan plan, Optional<Path> catalogue, List<Problem> problems) {
+record PlanFiles(
+    Plan plan, Optional<Path> catalogue, Catalogue parts, List<Problem> problems) {
   static final Option CATALOGUE =
       Option.valued(
           "--catalogue",
@@ -47,7 +49,7 @@ record PlanFiles(Plan plan, Optional<Path> catalogue, List<Problem> problems) {
     if (!usable || !read.isUsable()) {
       throw new UnusableInput(problems);
     }
-    return new PlanFiles(read.plan(), folder, problems);
+    return new PlanFiles(read.plan(), folder, catalogue, problems);
   }
 
   /** The catalogue that goes without saying: beside the plan, or beside the plan's folder. */

@@ -24,18 +24,21 @@ public sealed interface Change {
    */
   List<String> touches();
 
-  /** Whether the owner gives something up: a wish, or a thing that the locomotive had. */
-  default boolean isGivingUp() {
-    return false;
+  /**
+   * What the owner gives up with it, in words: a wish, or a thing that the locomotive had; empty if
+   * nothing.
+   */
+  default String givesUp() {
+    return "";
   }
 
   /**
    * Another part of the same kind in the place of one that is fitted.
    *
-   * @param isGivingUp whether the new part lacks something that the owner wishes
+   * @param givesUp what the owner wishes and the new part lacks
    */
   record Swap(
-      String words, List<Edit> edits, String slot, List<String> touches, boolean isGivingUp)
+      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Swap {
       edits = List.copyOf(edits);
@@ -55,10 +58,10 @@ public sealed interface Change {
   /**
    * A part less.
    *
-   * @param isGivingUp whether the locomotive can do less without it
+   * @param givesUp what the locomotive can no longer do
    */
   record Remove(
-      String words, List<Edit> edits, String slot, List<String> touches, boolean isGivingUp)
+      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Remove {
       edits = List.copyOf(edits);
@@ -78,10 +81,10 @@ public sealed interface Change {
   /**
    * A setting of a part, or a wish of the owner's.
    *
-   * @param isGivingUp whether it is a wish
+   * @param givesUp the wish, where it is one
    */
   record Set(
-      String words, List<Edit> edits, String slot, List<String> touches, boolean isGivingUp)
+      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Set {
       edits = List.copyOf(edits);

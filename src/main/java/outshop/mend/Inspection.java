@@ -38,7 +38,8 @@ final class Inspection {
    * What a check sees.
    *
    * @param plan as it was checked
-   * @param findings those that count, whatever their outcome, in no particular order
+   * @param findings those that count, whatever their outcome, in no particular order, without their
+   *     working
    * @param facts what the rules were given
    */
   record Seen(Plan plan, List<Finding> findings, List<Object> facts) {}
@@ -59,7 +60,7 @@ final class Inspection {
     List<Finding> counted =
         Reporting.counted(
             checked,
-            engine.run(facts),
+            engine.outcomes(facts),
             rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false));
     return new Seen(checked, counted, facts);
   }

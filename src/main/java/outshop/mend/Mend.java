@@ -13,7 +13,7 @@ import outshop.plan.Plan;
  * @param left what was found before and stays, advice apart
  * @param brings what is found only now: the price, beside what it costs
  * @param cost the difference in price; empty where a price is not stated
- * @param givesUp the words of the changes with which the owner gives something up
+ * @param givesUp what the owner gives up, in words
  * @param before figures of the plan as it is
  * @param after figures of the mended plan
  * @param plan the mended plan

@@ -25,7 +25,7 @@ public final class Mender {
    */
   public record Aim(boolean warningsToo, int best, int limit, int threads) {
     /** So many checks take some seconds. */
-    public static final int USUAL_LIMIT = 4000;
+    public static final int USUAL_LIMIT = 2500;
 
     /** Errors: {@link IllegalArgumentException} for a number below one. */
     public Aim {
@@ -95,6 +95,25 @@ public final class Mender {
     }
   }
 
+  /**
+   * Whether a plan is what a mend promised: every rule says the same of it, word for word.
+   *
+   * @param read the mended plan as it was read back
+   * @param about what the readers found in it and in the catalogue
+   */
+  public boolean isKept(Mend mend, Plan plan, Plan read, List<Problem> about) {
+    Inspection.Seen promised = new Inspection(engine, plan, problems).with(mend.changes());
+    Inspection.Seen now = new Inspection(engine, read, about).asItIs();
+    return said(promised).equals(said(now));
+  }
+
+  private static List<String> said(Inspection.Seen seen) {
+    return seen.findings().stream()
+        .map(f -> f.outcome() + " " + f.rule() + " at " + f.at().name() + ": " + f.headline())
+        .sorted()
+        .toList();
+  }
+
   private Mend mend(
       List<Change> made, Inspection inspection, Inspection.Seen asItIs, Faults faults) {
     Inspection.Seen now = inspection.with(made);
@@ -104,7 +123,7 @@ public final class Mender {
         faults.left(now),
         faults.brought(now),
         Costs.difference(asItIs.plan(), now.plan()),
-        made.stream().filter(Change::isGivingUp).map(Change::words).toList(),
+        made.stream().map(Change::givesUp).filter(g -> !g.isEmpty()).toList(),
         Effects.of(asItIs),
         Effects.of(now),
         now.plan());

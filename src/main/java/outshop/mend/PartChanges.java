@@ -85,11 +85,11 @@ final class PartChanges {
         String lost = lost(part);
         found.add(
             new Change.Swap(
-                words + lost,
+                words,
                 List.of(new Edit.Fit(path, part)),
                 path,
                 Touches.of(part.kind()),
-                !lost.isEmpty()));
+                lost));
         adjusted(fitted, part, path);
       }
     }
@@ -114,7 +114,7 @@ final class PartChanges {
                         List.of(new Edit.Fit(path, part), cutOff.edit(path)),
                         path,
                         Touches.of(part.kind()),
-                        false)));
+                        "")));
   }
 
   /** What the owner wishes and this part cannot do, in words; empty if nothing. */
@@ -124,10 +124,10 @@ final class PartChanges {
       return "";
     }
     if (part.said("sound").is("no")) {
-      return "; it makes no sound";
+      return "the sound: this one makes none";
     }
     Set<String> sounds = part.several("sounds");
-    return sounds.isEmpty() || sounds.contains(wish) ? "" : "; it has no sounds of " + wish;
+    return sounds.isEmpty() || sounds.contains(wish) ? "" : "the sounds of " + wish + ": this one has others";
   }
 
   private static String taken(Part part, String name) {
@@ -170,7 +170,7 @@ final class PartChanges {
                 edits,
                 "wire " + id,
                 List.of(Kind.WIRE.word(), Touches.WIRING, Touches.CIRCUIT),
-                false));
+                ""));
       }
     }
   }
@@ -219,7 +219,7 @@ final class PartChanges {
                 List.of(new Edit.Drop(path), new Edit.Fit("parts." + name, part)),
                 path,
                 touches,
-                false));
+                ""));
       }
     }
   }
@@ -243,7 +243,7 @@ final class PartChanges {
                 edits,
                 kept,
                 touches,
-                false));
+                ""));
       }
     }
   }
@@ -353,7 +353,7 @@ final class PartChanges {
             edits,
             "parts." + fitted.name(),
             Touches.ofPresence(fitted.kind()),
-            lost));
+            lost ? fitted.name() : ""));
   }
 
   /** Takes a name out of the keys that name a part. */

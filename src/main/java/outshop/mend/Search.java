@@ -5,6 +5,7 @@ import java.util.BitSet;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -19,8 +20,9 @@ import outshop.rules.RuleText;
  *
  * <p>Whatever clears a fault must touch something that its rule reads. That gives three ways to try
  * little and miss nothing: faults that have no change in common need a change each, so smaller sets
- * need not be tried; the last change of a set must reach every fault that still stands; and a
- * change that neither clears a fault nor brings one nearer is tried only as such a last one. Sets
+ * need not be tried; the last change of a set must reach every fault that still stands, and do
+ * something about those that stand as they did at first; and a set that neither clears a fault nor
+ * brings one nearer is not grown on. Sets
  * of one change come first, then of two, then of three. Beyond that only the most promising sets
  * are grown on, step by step, and what comes out is thinned until no change of it can be spared.
  */
@@ -55,6 +57,7 @@ final class Search {
   private final Inspection.Seen asItIs;
   private final Map<List<Integer>, Trial> trials = new HashMap<>();
   private final Map<String, BitSet> reach = new HashMap<>();
+  private final Map<String, BitSet> helps = new HashMap<>();
   private final Trial root;
   private int checks;
   private int allUpTo;
@@ -105,7 +108,7 @@ final class Search {
   /** Every mend of the smallest size that was found, best first. */
   List<Trial> run() {
     atLeast = apart(root);
-    for (int size = 1; size <= THOROUGH; size++) {
+    for (int size = 1; size <= THOROUGH && (size <= 2 || hopeless().isEmpty()); size++) {
       List<Trial> mends = atLeast > size ? List.of() : ofSize(size);
       if (!mends.isEmpty()) {
         return mends.stream().sorted(Trial.BEST).toList();
@@ -119,12 +122,14 @@ final class Search {
   private List<Trial> ofSize(int size) {
     List<Trial> layer = List.of(root);
     int most = (int) (limit * SHARE_OF_THOROUGH);
+    if (size == 2) {
+      learn(most);
+    }
     for (int made = 1; made < size; made++) {
       List<List<Integer>> sets = new ArrayList<>();
       for (Trial trial : layer) {
-        BitSet able = made == 1 ? anyOf(trial) : hardest(trial);
         if (apart(trial) <= size - made + 1) {
-          sets.addAll(grown(trial, able));
+          sets.addAll(grown(trial, made == 1 ? anyOf(trial) : hardest(trial)));
         }
       }
       Set<Trial> before = new HashSet<>(layer);
@@ -139,6 +144,7 @@ final class Search {
 
   /** Larger sets, grown from the most promising; not all of them are tried. */
   private List<Trial> stepByStep() {
+    learn(limit);
     List<Trial> layer = List.of(root);
     int fewest = root.standing().size();
     int waited = 0;
@@ -151,6 +157,10 @@ final class Search {
       List<Trial> mends = tried.stream().filter(t -> t.standing().isEmpty()).toList();
       if (!mends.isEmpty()) {
         return thinned(mends);
+      }
+      if (tried.stream().anyMatch(t -> hopeless().containsAll(t.standing().keySet()))) {
+        cut = true;
+        return List.of();
       }
       int now = tried.stream().mapToInt(t -> t.standing().size()).min().orElse(fewest);
       waited = now < fewest ? 0 : waited + 1;
@@ -226,6 +236,42 @@ final class Search {
         });
   }
 
+  /** Tries every change alone, and keeps which of them do something about which fault. */
+  private void learn(int most) {
+    if (helps.isEmpty()) {
+      List<Trial> alone = tried(grown(root, anyOf(root)), most);
+      for (String key : root.standing().keySet()) {
+        BitSet useful = new BitSet();
+        alone.stream().filter(t -> helps(t, root, key)).forEach(t -> useful.set(t.members().get(0)));
+        helps.put(key, useful);
+      }
+    }
+  }
+
+  /** Faults about which no change alone does anything; for want of such the rest is cleared. */
+  private Set<String> hopeless() {
+    Set<String> hopeless = new HashSet<>();
+    helps.forEach(
+        (key, useful) -> {
+          if (useful.isEmpty()) {
+            hopeless.add(key);
+          }
+        });
+    return hopeless;
+  }
+
+  /**
+   * The changes that may clear a fault of a set. Where the fault stands as it did at first, that is
+   * a change that did something about it alone, if there is any.
+   */
+  private BitSet mayClear(Trial trial, String key) {
+    Finding fault = trial.standing().get(key);
+    Finding first = root.standing().get(key);
+    BitSet useful = helps.getOrDefault(key, new BitSet());
+    boolean asAtFirst = first != null && !isEased(first, fault) && !isEased(fault, first);
+    return asAtFirst && !useful.isEmpty() ? useful : able(fault);
+  }
+
   private BitSet anyOf(Trial trial) {
     BitSet any = new BitSet();
     trial.standing().values().forEach(f -> any.or(able(f)));
@@ -235,7 +281,7 @@ final class Search {
   private BitSet allOf(Trial trial) {
     BitSet all = new BitSet();
     all.set(0, changes.size());
-    trial.standing().values().forEach(f -> all.and(able(f)));
+    trial.standing().keySet().forEach(key -> all.and(mayClear(trial, key)));
     return all;
   }
 
@@ -243,9 +289,11 @@ final class Search {
   private BitSet hardest(Trial trial) {
     Set<String> taken = slots(trial);
     BitSet fewest = new BitSet();
-    for (Finding fault : trial.standing().values()) {
-      BitSet able = (BitSet) able(fault).clone();
-      able(fault).stream()
+    Set<String> open = new LinkedHashSet<>(trial.standing().keySet());
+    open.removeAll(hopeless());
+    for (String key : open) {
+      BitSet able = (BitSet) mayClear(trial, key).clone();
+      mayClear(trial, key).stream()
           .filter(i -> taken.contains(changes.get(i).slot()))
           .forEach(able::clear);
       boolean fewer = fewest.isEmpty() || able.cardinality() < fewest.cardinality();
@@ -287,7 +335,7 @@ final class Search {
     boolean partLess = made.stream().anyMatch(c -> c instanceof Change.Remove);
     Map<String, Finding> standing = faults.standing(now, partLess);
     int warnings = count(now, Outcome.WARNING);
-    int givenUp = (int) made.stream().filter(Change::isGivingUp).count();
+    int givenUp = (int) made.stream().filter(c -> !c.givesUp().isEmpty()).count();
     double past =
         standing.values().stream().mapToDouble(f -> Math.min(10, Math.max(0, f.past()))).sum();
     return new Trial(
@@ -310,13 +358,12 @@ final class Search {
   }
 
   private static boolean isOfUse(Trial after, Trial before) {
-    for (Map.Entry<String, Finding> fault : before.standing().entrySet()) {
-      Finding now = after.standing().get(fault.getKey());
-      if (now == null || isEased(fault.getValue(), now)) {
-        return true;
-      }
-    }
-    return false;
+    return before.standing().keySet().stream().anyMatch(key -> helps(after, before, key));
+  }
+
+  private static boolean helps(Trial after, Trial before, String key) {
+    Finding now = after.standing().get(key);
+    return now == null || isEased(before.standing().get(key), now);
   }
 
   private static boolean isEased(Finding before, Finding now) {
@@ -345,13 +392,42 @@ final class Search {
     Set<List<Integer>> done = new HashSet<>();
     List<Trial> thin = new ArrayList<>();
     for (Trial mend : mends.stream().sorted(Trial.BEST).limit(WIDTH).toList()) {
-      Trial least = thinned(mend);
+      Trial least = done.isEmpty() ? polished(thinned(mend)) : thinned(mend);
       if (done.add(least.members())) {
         thin.add(least);
       }
     }
     thin.sort(Trial.BEST);
     return thin;
+  }
+
+  /** With other changes of the same slots, one by one, as long as that makes it better. */
+  private Trial polished(Trial mend) {
+    Trial best = mend;
+    boolean better = true;
+    while (better && checks < limit) {
+      List<List<Integer>> others = new ArrayList<>();
+      for (int member : best.members()) {
+        List<Integer> rest = new ArrayList<>(best.members());
+        rest.remove((Integer) member);
+        for (int i = 0; i < changes.size(); i++) {
+          if (i != member && changes.get(i).slot().equals(changes.get(member).slot())) {
+            List<Integer> set = new ArrayList<>(rest);
+            set.add(i);
+            set.sort(null);
+            others.add(List.copyOf(set));
+          }
+        }
+      }
+      Trial before = best;
+      best =
+          tried(others, limit).stream()
+              .filter(t -> t.standing().isEmpty() && Trial.BEST.compare(t, before) < 0)
+              .min(Trial.BEST)
+              .orElse(before);
+      better = best != before;
+    }
+    return best;
   }
 
   private Trial thinned(Trial mend) {

@@ -64,7 +64,7 @@ final class SettingChanges {
                 List.of(cutOff.edit(path)),
                 path,
                 Touches.of(Kind.RECEIVER),
-                false));
+                ""));
       }
     }
   }
@@ -124,7 +124,7 @@ final class SettingChanges {
                 List.of(new Edit.Measure(key, share)),
                 key,
                 List.of(Touches.WISHES, Touches.CIRCUIT),
-                true));
+                key.endsWith("volume") ? "the volume wished for" : "the speed wished for"));
       }
     }
   }
@@ -142,7 +142,7 @@ final class SettingChanges {
                 List.of(new Edit.Say(key, List.of(word))),
                 key,
                 List.of(Touches.WISHES),
-                true));
+                "the way of programming wished for"));
       }
     }
   }

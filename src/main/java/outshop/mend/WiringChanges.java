@@ -89,7 +89,10 @@ final class WiringChanges {
       List<Edit> edits = new PackLeads(plan).moved(fuse);
       if (!edits.isEmpty()) {
         rewire(
-            "Move " + fuse.name() + " into the lead at the pack, before everything else",
+            "Move "
+                + fuse.name()
+                + " into the lead at the pack, no more than 50 mm from it, before everything"
+                + " else",
             edits,
             ROWS,
             BY_WIRE);
@@ -319,7 +322,7 @@ final class WiringChanges {
               List.of(new Edit.Say(key, List.of("none"))),
               key,
               List.of("motor", Touches.CIRCUIT),
-              false));
+              ""));
     }
   }
 }
