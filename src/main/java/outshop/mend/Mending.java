@@ -43,4 +43,14 @@ public record Mending(
    * @param cut whether the limit ended the search, or sets were left out, so that not all was tried
    */
   public record Tally(int changes, int checks, int limit, int allUpTo, int atLeast, boolean cut) {}
+
+  /** The plan's own title. */
+  public String title() {
+    return plan.title();
+  }
+
+  /** The plan's file as the user named it. */
+  public String planFile() {
+    return plan.file();
+  }
 }

@@ -31,6 +31,7 @@ public final class EditedPlan {
 
   private void make(Edit edit) {
     if (edit instanceof Edit.Say say) {
+      output(say.path());
       draft.state(say.path(), new Plan.Stated(say.texts(), 0, place));
     } else if (edit instanceof Edit.Measure measure) {
       double value = held(Written.like(Rows.requireKey(measure.path())), measure.value());
@@ -43,6 +44,15 @@ public final class EditedPlan {
       adjust(adjust);
     } else if (edit instanceof Edit.Wire wire) {
       wire(wire);
+    }
+  }
+
+  /** An output is stated by its name, before anything is said of it. */
+  private void output(String path) {
+    String[] steps = path.split("\\.");
+    String output = String.join(".", List.of(steps).subList(0, Math.min(2, steps.length)));
+    if (steps[0].equals("outputs") && draft.at(output).isEmpty()) {
+      draft.state(output, new Plan.Stated(List.of(), 0, place));
     }
   }
 

@@ -119,9 +119,7 @@ public final class EditedText {
         gone.add(entry.key());
       }
     }
-    for (String key : gone) {
-      text = text.without(below(steps, key));
-    }
+    text = text.without(steps, gone);
     String id = YamlText.scalar(part.id());
     if (fields.find(PartReader.PART).isPresent()) {
       text = text.with(below(steps, PartReader.PART), id);

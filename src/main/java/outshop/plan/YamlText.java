@@ -133,6 +133,35 @@ final class YamlText {
     return flow ? withoutInFlow(from, to) : withoutLines(parent, from, to);
   }
 
+  /** The text without some keys of the section at a path. */
+  YamlText without(List<String> section, List<String> keys) throws NotFollowed {
+    YamlText left = this;
+    boolean lines = at(section).filter(n -> !isFlowStart(n)).isPresent() && !isFlow(section);
+    StringBuilder cut = new StringBuilder(text);
+    for (int i = keys.size() - 1; i >= 0; i--) {
+      List<String> steps = new ArrayList<>(section);
+      steps.add(keys.get(i));
+      if (lines) {
+        Tree.Entry entry = entry(steps);
+        int from = offset(entry.line(), entry.column());
+        int to = isBlank(entry.value()) ? colon(entry) + 1 : end(entry.value(), false);
+        int first = lineOf(from);
+        int start = lineStarts.get(first);
+        if (!text.substring(start, from).isBlank()) {
+          throw new NotFollowed();
+        }
+        cut.delete(start, lineEnd(lineOf(to)));
+      } else {
+        left = left.without(steps);
+      }
+    }
+    return lines && !keys.isEmpty() ? of(cut.toString()) : left;
+  }
+
+  private int lineEnd(int line) {
+    return line + 1 < lineStarts.size() ? lineStarts.get(line + 1) : text.length();
+  }
+
   /** Also the comma that parted it from its neighbour. */
   private YamlText withoutInFlow(int from, int to) throws NotFollowed {
     int after = skip(to);
@@ -152,17 +181,16 @@ final class YamlText {
   }
 
   private YamlText withoutLines(Tree.Node parent, int from, int to) throws NotFollowed {
-    int first = lineOf(from);
+    int first = lineOf(parent instanceof Tree.Rows ? dash(from) : from);
     int start = lineStarts.get(first);
-    String lead = text.substring(start, from);
+    String lead = text.substring(start, parent instanceof Tree.Rows ? dash(from) + 1 : from);
     boolean ownLine = parent instanceof Tree.Rows ? lead.strip().equals("-") : lead.isBlank();
     if (!ownLine) {
       throw new NotFollowed();
     }
-    int last = lineOf(to);
-    int end = last + 1 < lineStarts.size() ? lineStarts.get(last + 1) : text.length();
+    int end = lineEnd(lineOf(to));
     boolean onlyRow = parent instanceof Tree.Rows rows && rows.items().size() == 1;
-    return onlyRow ? spliced(start, end, lead.replace('-', ' ') + "[]" + eol()) : spliced(start, end, "");
+    return onlyRow ? spliced(start, end, lead.replace('-', ' ') + " []" + eol()) : spliced(start, end, "");
   }
 
   /** The text with one more row at the end of a list, which is made if it is not there. */
@@ -178,12 +206,24 @@ final class YamlText {
       return spliceBeforeEnd(rows, rows.items().isEmpty(), row);
     }
     Tree.Node last = rows.items().get(rows.items().size() - 1);
-    int start = lineStarts.get(lineOf(start(last)));
-    String lead = text.substring(start, start(last));
+    int dash = dash(start(last));
+    String lead = text.substring(lineStarts.get(lineOf(dash)), dash + 1);
     if (!lead.strip().equals("-")) {
       throw new NotFollowed();
     }
-    return newLine(end(last, false), lead + row);
+    return newLine(end(last, false), lead + " " + row);
+  }
+
+  /** The dash of the row that begins at an offset; it may stand in a line above. */
+  private int dash(int row) throws NotFollowed {
+    int at = row - 1;
+    while (at >= 0 && Character.isWhitespace(text.charAt(at))) {
+      at--;
+    }
+    if (at < 0 || text.charAt(at) != '-') {
+      throw new NotFollowed();
+    }
+    return at;
   }
 
   private YamlText added(Tree.Fields fields, String entry) throws NotFollowed {

@@ -38,8 +38,8 @@ public final class JsonMend {
   private void mending(Mending mending) {
     json.writeStartObject();
     json.writeNumberProperty("outshopMend", VERSION);
-    json.writeStringProperty("title", mending.plan().title());
-    json.writeStringProperty("planFile", mending.plan().file());
+    json.writeStringProperty("title", mending.title());
+    json.writeStringProperty("planFile", mending.planFile());
     findings("toClear", mending.toClear());
     array("mends", mending.mends(), this::mend);
     json.writeNumberProperty("more", mending.more());

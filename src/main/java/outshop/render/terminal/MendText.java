@@ -44,7 +44,7 @@ public final class MendText {
 
   private void head() {
     sheet.heading(
-        Shown.text(mending.plan().title()) + " (" + Shown.text(mending.plan().file()) + ")");
+        Shown.text(mending.title()) + " (" + Shown.text(mending.planFile()) + ")");
     List<Finding> faults = mending.toClear();
     if (faults.isEmpty()) {
       sheet.paragraph(0, "There is nothing to mend: no rule finds a violation.");
