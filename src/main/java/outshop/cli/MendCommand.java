@@ -95,8 +95,7 @@ final class MendCommand implements Command {
     }
   }
 
-  private static int number(Given given, String option, int otherwise, int most)
-      throws UsageFault {
+  private static int number(Given given, String option, int otherwise, int most) throws UsageFault {
     Optional<String> value = given.value(option);
     if (value.isEmpty()) {
       return otherwise;

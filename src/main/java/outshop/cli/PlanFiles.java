@@ -20,8 +20,7 @@ import outshop.plan.PlanReader;
  * @param parts what the catalogue holds
  * @param problems what is worth saying about the files; none of them an error
  */
-record PlanFiles(
-    Plan plan, Optional<Path> catalogue, Catalogue parts, List<Problem> problems) {
+record PlanFiles(Plan plan, Optional<Path> catalogue, Catalogue parts, List<Problem> problems) {
   static final Option CATALOGUE =
       Option.valued(
           "--catalogue",

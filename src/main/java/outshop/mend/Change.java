@@ -37,8 +37,7 @@ public sealed interface Change {
    *
    * @param givesUp what the owner wishes and the new part lacks
    */
-  record Swap(
-      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
+  record Swap(String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Swap {
       edits = List.copyOf(edits);
@@ -47,8 +46,7 @@ public sealed interface Change {
   }
 
   /** A part that the plan lacks. */
-  record Add(String words, List<Edit> edits, String slot, List<String> touches)
-      implements Change {
+  record Add(String words, List<Edit> edits, String slot, List<String> touches) implements Change {
     public Add {
       edits = List.copyOf(edits);
       touches = List.copyOf(touches);
@@ -60,8 +58,7 @@ public sealed interface Change {
    *
    * @param givesUp what the locomotive can no longer do
    */
-  record Remove(
-      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
+  record Remove(String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Remove {
       edits = List.copyOf(edits);
@@ -83,8 +80,7 @@ public sealed interface Change {
    *
    * @param givesUp the wish, where it is one
    */
-  record Set(
-      String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
+  record Set(String words, List<Edit> edits, String slot, List<String> touches, String givesUp)
       implements Change {
     public Set {
       edits = List.copyOf(edits);

@@ -46,8 +46,7 @@ public record Effects(
       if (speakers.equals(other.speakers)) {
         return Optional.of(power);
       }
-      return sensitivityDecibels.flatMap(
-          s -> other.sensitivityDecibels.map(o -> power + s - o));
+      return sensitivityDecibels.flatMap(s -> other.sensitivityDecibels.map(o -> power + s - o));
     }
   }
 

@@ -85,11 +85,7 @@ final class PartChanges {
         String lost = lost(part);
         found.add(
             new Change.Swap(
-                words,
-                List.of(new Edit.Fit(path, part)),
-                path,
-                Touches.of(part.kind()),
-                lost));
+                words, List.of(new Edit.Fit(path, part)), path, Touches.of(part.kind()), lost));
         adjusted(fitted, part, path);
       }
     }
@@ -127,7 +123,9 @@ final class PartChanges {
       return "the sound: this one makes none";
     }
     Set<String> sounds = part.several("sounds");
-    return sounds.isEmpty() || sounds.contains(wish) ? "" : "the sounds of " + wish + ": this one has others";
+    return sounds.isEmpty() || sounds.contains(wish)
+        ? ""
+        : "the sounds of " + wish + ": this one has others";
   }
 
   private static String taken(Part part, String name) {
@@ -329,8 +327,7 @@ final class PartChanges {
         found.add(
             new Change.Add(
                 "Add " + titled(part) + " in the lead of " + output,
-                List.of(
-                    new Edit.Fit("parts." + name, part), new Edit.Say(key, List.of(name))),
+                List.of(new Edit.Fit("parts." + name, part), new Edit.Say(key, List.of(name))),
                 key,
                 Touches.ofPresence(Kind.RESISTOR)));
       }

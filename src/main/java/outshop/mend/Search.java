@@ -22,9 +22,9 @@ import outshop.rules.RuleText;
  * little and miss nothing: faults that have no change in common need a change each, so smaller sets
  * need not be tried; the last change of a set must reach every fault that still stands, and do
  * something about those that stand as they did at first; and a set that neither clears a fault nor
- * brings one nearer is not grown on. Sets
- * of one change come first, then of two, then of three. Beyond that only the most promising sets
- * are grown on, step by step, and what comes out is thinned until no change of it can be spared.
+ * brings one nearer is not grown on. Sets of one change come first, then of two, then of three.
+ * Beyond that only the most promising sets are grown on, step by step, and what comes out is
+ * thinned until no change of it can be spared.
  */
 final class Search {
   /** More changes than this are another plan. */
@@ -242,7 +242,9 @@ final class Search {
       List<Trial> alone = tried(grown(root, anyOf(root)), most);
       for (String key : root.standing().keySet()) {
         BitSet useful = new BitSet();
-        alone.stream().filter(t -> helps(t, root, key)).forEach(t -> useful.set(t.members().get(0)));
+        alone.stream()
+            .filter(t -> helps(t, root, key))
+            .forEach(t -> useful.set(t.members().get(0)));
         helps.put(key, useful);
       }
     }

@@ -77,8 +77,7 @@ final class WiringChanges {
 
   private void packToFuse() {
     String key = "wiring.pack_to_fuse";
-    if (plan.amount(key) instanceof Amount.Known length
-        && length.value() > PackLeads.NEAR_METRES) {
+    if (plan.amount(key) instanceof Amount.Known length && length.value() > PackLeads.NEAR_METRES) {
       rewire(
           "Put the fuse nearer to the pack, 50 mm along the lead",
           List.of(new Edit.Measure(key, PackLeads.NEAR_METRES)),
@@ -168,8 +167,7 @@ final class WiringChanges {
 
   private void move(int row, String end, String terminal, String otherEnd) {
     int point = terminal.indexOf('.');
-    Optional<Fitted> part =
-        point < 0 ? Optional.empty() : plan.part(terminal.substring(0, point));
+    Optional<Fitted> part = point < 0 ? Optional.empty() : plan.part(terminal.substring(0, point));
     if (part.isEmpty() || rowEnds(terminal).size() < 2) {
       return;
     }
@@ -223,8 +221,7 @@ final class WiringChanges {
             now ->
                 rewire(
                     "Turn " + what + " round",
-                    List.of(
-                        new Edit.Say(key, List.of(now.equals("common") ? "output" : "common"))),
+                    List.of(new Edit.Say(key, List.of(now.equals("common") ? "output" : "common"))),
                     key,
                     touches));
   }

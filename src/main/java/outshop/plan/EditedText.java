@@ -54,9 +54,7 @@ public final class EditedText {
     if (edit instanceof Edit.Say say) {
       set(say.path(), said(say));
     } else if (edit instanceof Edit.Measure measure) {
-      set(
-          measure.path(),
-          Written.like(Rows.requireKey(measure.path())).text(measure.value()));
+      set(measure.path(), Written.like(Rows.requireKey(measure.path())).text(measure.value()));
     } else if (edit instanceof Edit.Drop drop) {
       text = text.without(steps(drop.path()));
     } else if (edit instanceof Edit.Fit fit) {
@@ -64,9 +62,7 @@ public final class EditedText {
     } else if (edit instanceof Edit.Adjust adjust) {
       for (Map.Entry<String, Double> number : new TreeMap<>(adjust.numbers()).entrySet()) {
         Column column = Columns.require(adjust.kind(), number.getKey());
-        set(
-            adjust.path() + "." + number.getKey(),
-            Written.like(column).text(number.getValue()));
+        set(adjust.path() + "." + number.getKey(), Written.like(column).text(number.getValue()));
       }
     } else if (edit instanceof Edit.Wire wire) {
       wire(wire);
@@ -108,13 +104,11 @@ public final class EditedText {
   private void fit(List<String> steps, Tree.Fields fields, Part part) throws YamlText.NotFollowed {
     Set<String> ofThePlace =
         steps.get(0).equals("parts")
-            ? Set.copyOf(
-                KeyTree.ROOT.named("parts").flatMap(KeyTree::own).orElseThrow().names())
+            ? Set.copyOf(KeyTree.ROOT.named("parts").flatMap(KeyTree::own).orElseThrow().names())
             : Set.of();
     List<String> gone = new ArrayList<>();
     for (Tree.Entry entry : fields.entries()) {
-      boolean names =
-          entry.key().equals(PartReader.PART) || entry.key().equals(PartReader.KIND);
+      boolean names = entry.key().equals(PartReader.PART) || entry.key().equals(PartReader.KIND);
       if (!names && !ofThePlace.contains(entry.key())) {
         gone.add(entry.key());
       }

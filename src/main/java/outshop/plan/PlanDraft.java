@@ -55,7 +55,9 @@ final class PlanDraft {
     int point = path.lastIndexOf('.');
     boolean isRow =
         point > 0
-            && Keys.find(path.substring(0, point)).filter(k -> k.type() == Key.Type.ROWS).isPresent();
+            && Keys.find(path.substring(0, point))
+                .filter(k -> k.type() == Key.Type.ROWS)
+                .isPresent();
     if (isRow) {
       moveUp(path.substring(0, point), Integer.parseInt(path.substring(point + 1)));
     }

@@ -190,7 +190,9 @@ final class YamlText {
     }
     int end = lineEnd(lineOf(to));
     boolean onlyRow = parent instanceof Tree.Rows rows && rows.items().size() == 1;
-    return onlyRow ? spliced(start, end, lead.replace('-', ' ') + " []" + eol()) : spliced(start, end, "");
+    return onlyRow
+        ? spliced(start, end, lead.replace('-', ' ') + " []" + eol())
+        : spliced(start, end, "");
   }
 
   /** The text with one more row at the end of a list, which is made if it is not there. */

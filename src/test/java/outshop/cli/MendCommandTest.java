@@ -27,9 +27,7 @@ final class MendCommandTest {
   @TestFactory
   Stream<DynamicTest> everyFaultyDemoPlanIsMendedAndTheMendedOneIsClean() {
     List<Path> faulty =
-        Sample.plans().stream()
-            .filter(p -> Sample.report(p).count(Outcome.VIOLATION) > 0)
-            .toList();
+        Sample.plans().stream().filter(p -> Sample.report(p).count(Outcome.VIOLATION) > 0).toList();
     assertThat(faulty).hasSizeGreaterThanOrEqualTo(11);
     return faulty.stream()
         .map(p -> DynamicTest.dynamicTest(p.getFileName().toString(), () -> mendAndCheck(p)));
@@ -39,7 +37,13 @@ final class MendCommandTest {
     Path mended = folder.resolve("mended-" + plan.getFileName());
     Run run =
         Run.of(
-            "mend", plan.toString(), "--catalogue", CATALOGUE, "--best", "1", "--write",
+            "mend",
+            plan.toString(),
+            "--catalogue",
+            CATALOGUE,
+            "--best",
+            "1",
+            "--write",
             mended.toString());
     assertThat(run.code()).as(run.err()).isZero();
     assertThat(run.err()).contains("mend 1 written");
@@ -102,8 +106,7 @@ final class MendCommandTest {
   }
 
   private static Run write(Path plan, Path to) {
-    return Run.of(
-        "mend", plan.toString(), "--catalogue", CATALOGUE, "--write", to.toString());
+    return Run.of("mend", plan.toString(), "--catalogue", CATALOGUE, "--write", to.toString());
   }
 
   @Test
@@ -138,8 +141,7 @@ final class MendCommandTest {
   @Test
   void aSoundPlanIsLeftAlone() {
     Path to = folder.resolve("x.yaml");
-    Run run =
-        Run.of("mend", demo("sallowmere-tank").toString(), "--write", to.toString());
+    Run run = Run.of("mend", demo("sallowmere-tank").toString(), "--write", to.toString());
     assertThat(run.code()).isZero();
     assertThat(run.out()).contains("There is nothing to mend");
     assertThat(run.err()).contains("nothing was written");
@@ -150,16 +152,29 @@ final class MendCommandTest {
   void whereNothingHelpsItEndsWithOneAndSaysWhatIsWanted() throws IOException {
     Path small = Files.createDirectory(folder.resolve("catalogue"));
     for (String kind :
-        List.of("connector", "charger", "plug", "jack", "fuse", "switch", "handset", "decoder",
-            "speaker", "wire")) {
+        List.of(
+            "connector",
+            "charger",
+            "plug",
+            "jack",
+            "fuse",
+            "switch",
+            "handset",
+            "decoder",
+            "speaker",
+            "wire")) {
       Files.copy(Path.of(CATALOGUE, kind + ".csv"), small.resolve(kind + ".csv"));
     }
     keep(small, "pack.csv", "id,", "pack-5s2p-li,");
     keep(small, "receiver.csv", "id,", "receiver-dcc-18v-5a,", "receiver-dcc-13v-2a,");
     Run run =
         Run.of(
-            "mend", demo("five-cells-too-many").toString(), "--catalogue", small.toString(),
-            "--checks", "200");
+            "mend",
+            demo("five-cells-too-many").toString(),
+            "--catalogue",
+            small.toString(),
+            "--checks",
+            "200");
 
     assertThat(run.code()).isEqualTo(1);
     assertThat(run.shown())

@@ -23,8 +23,8 @@ import outshop.plan.PlanReader;
 import outshop.rulecases.WholePlansTest;
 
 /**
- * Every change there is on every demo plan, and every seventh on every whole plan of the tests: made
- * to the plan as read, and made to its text and read again, it gives the same plan.
+ * Every change there is on every demo plan, and every seventh on every whole plan of the tests:
+ * made to the plan as read, and made to its text and read again, it gives the same plan.
  */
 final class ChangesTest {
 
@@ -90,8 +90,7 @@ final class ChangesTest {
     assertThat(after(text, plan, "Take 4S 3P"))
         .isEqualTo(
             text.replace(
-                "{part: pack-4s2p-li, capacity_ah: 4.9 Ah, bay",
-                "{part: pack-4s3p-li, bay"));
+                "{part: pack-4s2p-li, capacity_ah: 4.9 Ah, bay", "{part: pack-4s3p-li, bay"));
   }
 
   private static String after(String text, Plan plan, String words) {

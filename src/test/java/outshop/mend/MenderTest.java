@@ -82,7 +82,9 @@ final class MenderTest {
       assertThat(places(after, Outcome.VIOLATION)).as("%s", mend.changes()).isEmpty();
       says(before, after, mend);
     }
-    mending.nearest().ifPresent(n -> says(before, written(name, text, n.changes(), Sample.catalogue()), n));
+    mending
+        .nearest()
+        .ifPresent(n -> says(before, written(name, text, n.changes(), Sample.catalogue()), n));
   }
 
   /** What it clears is gone, what it brings is there, and nothing worse came that it hides. */
@@ -96,14 +98,19 @@ final class MenderTest {
           .filter(f -> f.outcome() == outcome)
           .forEach(f -> expected.merge(place(f), 1, Integer::sum));
       expected.values().removeIf(n -> n == 0);
-      assertThat(places(after, outcome)).as("%s of %s", outcome, mend.changes()).isEqualTo(expected);
+      assertThat(places(after, outcome))
+          .as("%s of %s", outcome, mend.changes())
+          .isEqualTo(expected);
     }
     assertThat(mend.brings()).noneMatch(f -> f.outcome() == Outcome.VIOLATION);
   }
 
-  /** Every single change is made and checked on its own; the mends among them are the ones found. */
+  /**
+   * Every single change is made and checked on its own; the mends among them are the ones found.
+   */
   @ParameterizedTest
-  @ValueSource(strings = {"bare-cells", "two-speakers", "charging-the-receiver", "jack-the-wrong-way"})
+  @ValueSource(
+      strings = {"bare-cells", "two-speakers", "charging-the-receiver", "jack-the-wrong-way"})
   void noSingleChangeThatMendsIsMissed(String name) throws IOException {
     byte[] text = Files.readAllBytes(demo(name));
     Plan plan = Sample.plan(demo(name));
@@ -155,12 +162,20 @@ final class MenderTest {
         Stream.of(ids).map(id -> Sample.catalogue().find(id).orElseThrow()).toList());
   }
 
-  /** On a small catalogue every pair is made and checked; the pairs that mend are the ones found. */
+  /**
+   * On a small catalogue every pair is made and checked; the pairs that mend are the ones found.
+   */
   @Test
   void noPairThatMendsIsMissed() throws IOException {
     Catalogue small =
-        only("fuse-blade-2", "fuse-blade-3", "fuse-blade-5", "switch-toggle-10a",
-            "switch-rocker-16a", "wire-20-red", "speaker-8-50-box");
+        only(
+            "fuse-blade-2",
+            "fuse-blade-3",
+            "fuse-blade-5",
+            "switch-toggle-10a",
+            "switch-rocker-16a",
+            "wire-20-red",
+            "speaker-8-50-box");
     byte[] text = Files.readAllBytes(demo("weak-switch"));
     Plan plan = Sample.plan(demo("weak-switch"));
     Report before = Sample.report(plan);
@@ -171,7 +186,9 @@ final class MenderTest {
       for (int k = i + 1; k < changes.size(); k++) {
         Change one = changes.get(i);
         Change other = changes.get(k);
-        if (!one.slot().equals(other.slot()) && one.givesUp().isEmpty() && other.givesUp().isEmpty()) {
+        if (!one.slot().equals(other.slot())
+            && one.givesUp().isEmpty()
+            && other.givesUp().isEmpty()) {
           tried++;
           Report after = written("x", text, List.of(one, other), Sample.catalogue());
           Change less = one instanceof Change.Remove ? one : other;
@@ -220,10 +237,19 @@ final class MenderTest {
             .mends();
 
     assertThat(mends.get(0).changes().get(0).words()).startsWith("Join the speakers in series");
-    assertThat(mends.get(0).after().loudness().get().louderThan(mends.get(0).before().loudness().get()))
+    assertThat(
+            mends
+                .get(0)
+                .after()
+                .loudness()
+                .get()
+                .louderThan(mends.get(0).before().loudness().get()))
         .hasValueSatisfying(db -> assertThat(db).isBetween(-6.03, -6.01));
     assertThat(mends)
-        .extracting(m -> m.givesUp().size() + (int) m.brings().stream().filter(f -> f.outcome() == Outcome.WARNING).count())
+        .extracting(
+            m ->
+                m.givesUp().size()
+                    + (int) m.brings().stream().filter(f -> f.outcome() == Outcome.WARNING).count())
         .isSorted();
   }
 
@@ -267,7 +293,14 @@ final class MenderTest {
     Map<String, Double> numbers = new HashMap<>(pack.numbers());
     assertThat(numbers.remove("max_charge_amps")).isNotNull();
     Part blank =
-        new Part(Kind.PACK, "pack-blank", numbers, pack.words(), pack.notes(), pack.origin(), pack.place());
+        new Part(
+            Kind.PACK,
+            "pack-blank",
+            numbers,
+            pack.words(),
+            pack.notes(),
+            pack.origin(),
+            pack.place());
     Plan plan = Sample.plan(demo("bare-cells"));
     Mender.Aim aim = new Mender.Aim(false, 100, 200, 2);
 

@@ -29,9 +29,12 @@ final class EditedTextTest {
 
   @Test
   void aKeyThatIsNotThereIsAddedToItsSection() {
-    assertThat(edited("wishes:\n  volume: 60 %\n\n# end\n", new Edit.Measure("wishes.speed_limit", 0.8)))
+    assertThat(
+            edited(
+                "wishes:\n  volume: 60 %\n\n# end\n", new Edit.Measure("wishes.speed_limit", 0.8)))
         .isEqualTo("wishes:\n  volume: 60 %\n  speed_limit: 80 %\n\n# end\n");
-    assertThat(edited("wishes: {volume: 60 %} # all\n", new Edit.Measure("wishes.speed_limit", 0.8)))
+    assertThat(
+            edited("wishes: {volume: 60 %} # all\n", new Edit.Measure("wishes.speed_limit", 0.8)))
         .isEqualTo("wishes: {volume: 60 %, speed_limit: 80 %} # all\n");
   }
 
@@ -93,8 +96,7 @@ final class EditedTextTest {
         """;
     assertThat(edited(text, new Edit.Drop("wiring.wires.1")))
         .isEqualTo(text.replace("    - {from: pack.plus, to: fuse.a} # first\n", ""));
-    assertThat(
-            edited(text, new Edit.Wire("a.b", "c.d", Optional.empty(), Optional.of(0.05))))
+    assertThat(edited(text, new Edit.Wire("a.b", "c.d", Optional.empty(), Optional.of(0.05))))
         .isEqualTo(
             text.replace(
                 "      to: jack.pin\n",
@@ -117,8 +119,7 @@ final class EditedTextTest {
             edited(
                 "title: 'it''s # no: comment'\nparts: {\"fuse\" : \"fu}se\", x: 'a, b'}\n",
                 new Edit.Fit("parts.fuse", FUSE)))
-        .isEqualTo(
-            "title: 'it''s # no: comment'\nparts: {\"fuse\" : fuse-blade-3, x: 'a, b'}\n");
+        .isEqualTo("title: 'it''s # no: comment'\nparts: {\"fuse\" : fuse-blade-3, x: 'a, b'}\n");
     assertThat(edited("parts: {Sicherung-ä: 😀, fuse: alt} # 😀\n", new Edit.Drop("parts.fuse")))
         .isEqualTo("parts: {Sicherung-ä: 😀} # 😀\n");
   }

@@ -13,8 +13,8 @@ import outshop.mend.Need;
 import tools.jackson.core.JsonGenerator;
 
 /**
- * Writes what can be done about a plan as JSON, in the manner of {@link JsonReport}: keys in a fixed
- * order, numbers in full; a number that is not known is left out.
+ * Writes what can be done about a plan as JSON, in the manner of {@link JsonReport}: keys in a
+ * fixed order, numbers in full; a number that is not known is left out.
  */
 public final class JsonMend {
   /** The version of this form; changed only when a field changes its meaning or goes away. */
@@ -75,8 +75,7 @@ public final class JsonMend {
 
   private void change(Change change) {
     json.writeStartObject();
-    json.writeStringProperty(
-        "kind", change.getClass().getSimpleName().toLowerCase(Locale.ROOT));
+    json.writeStringProperty("kind", change.getClass().getSimpleName().toLowerCase(Locale.ROOT));
     json.writeStringProperty("at", change.slot());
     json.writeStringProperty("words", change.words());
     json.writeEndObject();

@@ -43,8 +43,7 @@ public final class MendText {
   }
 
   private void head() {
-    sheet.heading(
-        Shown.text(mending.title()) + " (" + Shown.text(mending.planFile()) + ")");
+    sheet.heading(Shown.text(mending.title()) + " (" + Shown.text(mending.planFile()) + ")");
     List<Finding> faults = mending.toClear();
     if (faults.isEmpty()) {
       sheet.paragraph(0, "There is nothing to mend: no rule finds a violation.");
@@ -170,8 +169,7 @@ public final class MendText {
     if (after.loudness().isEmpty()) {
       return Optional.of("no sound, or how loud cannot be told");
     }
-    Optional<Double> louder =
-        before.loudness().flatMap(b -> after.loudness().get().louderThan(b));
+    Optional<Double> louder = before.loudness().flatMap(b -> after.loudness().get().louderThan(b));
     if (louder.isEmpty()) {
       return Optional.of("cannot be compared: a speaker states no loudness");
     }
