@@ -11,6 +11,9 @@ import outshop.rules.RuleEngine;
 
 /** Finds the smallest changes that clear what is wrong with a plan. */
 public final class Mender {
+  /** More changes than this are another plan. */
+  public static final int MOST_CHANGES = 12;
+
   private final RuleEngine engine;
   private final Catalogue catalogue;
   private final List<Problem> problems;
@@ -47,7 +50,7 @@ public final class Mender {
   }
 
   /** Every change of one step that could help some plan; which help this one, the search finds. */
-  static List<Change> changes(Plan plan, Catalogue catalogue) {
+  public static List<Change> changes(Plan plan, Catalogue catalogue) {
     List<Change> changes = new ArrayList<>(PartChanges.of(plan, catalogue));
     changes.addAll(WiringChanges.of(plan));
     changes.addAll(SettingChanges.of(plan, catalogue));

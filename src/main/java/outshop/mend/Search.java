@@ -27,9 +27,6 @@ import outshop.rules.RuleText;
  * thinned until no change of it can be spared.
  */
 final class Search {
-  /** More changes than this are another plan. */
-  static final int MOST_CHANGES = 12;
-
   /** Up to here every set is tried that may be a mend. */
   static final int THOROUGH = 3;
 
@@ -148,7 +145,9 @@ final class Search {
     List<Trial> layer = List.of(root);
     int fewest = root.standing().size();
     int waited = 0;
-    for (int size = 1; size <= MOST_CHANGES && waited < PATIENCE && !layer.isEmpty(); size++) {
+    for (int size = 1;
+        size <= Mender.MOST_CHANGES && waited < PATIENCE && !layer.isEmpty();
+        size++) {
       List<List<Integer>> sets = new ArrayList<>();
       for (Trial trial : layer) {
         sets.addAll(grown(trial, hardest(trial)));

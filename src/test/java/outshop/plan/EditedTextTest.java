@@ -6,13 +6,22 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import outshop.acceptance.Sample;
 import outshop.catalogue.Kind;
 import outshop.catalogue.Part;
+import outshop.input.Place;
+import outshop.units.Origin;
 
 /** Edits to the text of a plan leave alone what they do not speak of. */
 final class EditedTextTest {
-  private static final Part FUSE = Sample.catalogue().find("fuse-blade-3").orElseThrow();
+  private static final Part FUSE =
+      new Part(
+          Kind.FUSE,
+          "fuse-blade-3",
+          Map.of(),
+          Map.of(),
+          Map.of(),
+          Origin.DATA_SHEET,
+          Place.whole("fuse.csv"));
 
   private static String edited(String text, Edit... edits) {
     return EditedText.of(text, List.of(edits)).orElseThrow();

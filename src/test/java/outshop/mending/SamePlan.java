@@ -1,4 +1,4 @@
-package outshop.mend;
+package outshop.mending;
 
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,4 +1,4 @@
-package outshop.mend;
+package outshop.mending;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -16,6 +16,8 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import outshop.acceptance.Sample;
+import outshop.mend.Change;
+import outshop.mend.Mender;
 import outshop.plan.EditedPlan;
 import outshop.plan.EditedText;
 import outshop.plan.Plan;
