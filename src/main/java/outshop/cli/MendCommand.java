@@ -1,6 +1,7 @@
 package outshop.cli;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -25,7 +26,7 @@ final class MendCommand implements Command {
   private static final int MOST_BEST = 1000;
   private static final int MOST_CHECKS = 10_000_000;
 
-  /** More would not help: the checks of one search share one memory. */
+  /** The rest of the machine is for what else its user does. */
   private static final int MOST_THREADS = 2;
 
   private static final String BEST = "--best";
@@ -164,7 +165,7 @@ final class MendCommand implements Command {
       String text = Files.readString(plan);
       Optional<String> edited = EditedText.of(text, mend.edits());
       if (edited.isPresent()) {
-        byte[] bytes = edited.get().getBytes(java.nio.charset.StandardCharsets.UTF_8);
+        byte[] bytes = edited.get().getBytes(StandardCharsets.UTF_8);
         PlanReader.Read read = PlanReader.read(files.plan().file(), bytes, files.parts());
         if (isPromised(mend, mender, files, read)) {
           return edited.get();

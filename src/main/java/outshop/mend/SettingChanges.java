@@ -47,16 +47,14 @@ final class SettingChanges {
     if (!receiver.said("cutoff_adjustable").is("yes")) {
       return;
     }
-    TreeSet<PartChanges.CutOff> cutOffs =
-        new TreeSet<>(
-            Comparator.comparingDouble(PartChanges.CutOff::cells)
-                .thenComparingDouble(PartChanges.CutOff::volts));
+    TreeSet<CutOff> cutOffs =
+        new TreeSet<>(Comparator.comparingDouble(CutOff::cells).thenComparingDouble(CutOff::volts));
     Stream.concat(
             plan.parts(Kind.PACK).stream(),
             catalogue.of(Kind.PACK).stream().map(p -> new Fitted(p.id(), p, p.place())))
-        .forEach(pack -> PartChanges.CutOff.of(pack).ifPresent(cutOffs::add));
+        .forEach(pack -> CutOff.of(pack).ifPresent(cutOffs::add));
     String path = "parts." + receiver.name();
-    for (PartChanges.CutOff cutOff : cutOffs) {
+    for (CutOff cutOff : cutOffs) {
       if (!cutOff.isSetAt(receiver.part())) {
         found.add(
             new Change.Set(
