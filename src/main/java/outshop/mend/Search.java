@@ -393,7 +393,7 @@ final class Search {
     Set<List<Integer>> done = new HashSet<>();
     List<Trial> thin = new ArrayList<>();
     for (Trial mend : mends.stream().sorted(Trial.BEST).limit(WIDTH).toList()) {
-      Trial least = done.isEmpty() ? polished(thinned(mend)) : thinned(mend);
+      Trial least = done.isEmpty() ? thinned(polished(thinned(mend))) : thinned(mend);
       if (done.add(least.members())) {
         thin.add(least);
       }
