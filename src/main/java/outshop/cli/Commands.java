@@ -8,6 +8,7 @@ final class Commands {
   static final List<String> NAMES =
       List.of(
           "check",
+          "mend",
           "explain",
           "rules",
           "new-catalogue",
@@ -26,6 +27,7 @@ final class Commands {
   static Optional<Command> find(String name) {
     return switch (name) {
       case "check" -> Optional.of(new CheckCommand());
+      case "mend" -> Optional.of(new MendCommand());
       case "explain" -> Optional.of(new ExplainCommand());
       case "rules" -> Optional.of(new RulesCommand());
       case "new-catalogue" -> Optional.of(new NewCatalogueCommand());

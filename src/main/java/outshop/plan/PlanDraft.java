@@ -18,15 +18,86 @@ import outshop.units.Unit;
 
 /** What has been read of a plan so far, by full path; rows by number. */
 final class PlanDraft {
-  private static final String WIRES = "wiring.wires";
+  static final String WIRES = "wiring.wires";
   private static final List<String> DUTY = List.of("standing", "cruising", "slipping");
 
   private final Map<String, Stated> stated = new LinkedHashMap<>();
   private final Map<String, Part> rowParts = new LinkedHashMap<>();
   private final List<Fitted> fitted = new ArrayList<>();
 
+  /** A plan taken apart again, to be changed and put together anew. */
+  static PlanDraft of(Plan plan) {
+    PlanDraft draft = new PlanDraft();
+    draft.stated.putAll(plan.stated());
+    draft.fitted.addAll(plan.parts());
+    draft.fitted.addAll(plan.materials());
+    List<String> rows = draft.names(WIRES);
+    for (int i = 0; i < rows.size(); i++) {
+      String own = WIRES + "." + rows.get(i) + ".wire";
+      if (draft.stated.containsKey(own)) {
+        draft.rowParts.put(own, plan.wires().get(i).wire());
+      }
+    }
+    return draft;
+  }
+
   void state(String path, Stated value) {
     stated.put(path, value);
+  }
+
+  /** As if a path, and everything below it, had never been stated; later rows of a list move up. */
+  void drop(String path) {
+    String below = path + ".";
+    stated.keySet().removeIf(p -> p.equals(path) || p.startsWith(below));
+    rowParts.keySet().removeIf(p -> p.equals(path) || p.startsWith(below));
+    String name = EditedPlan.nameOf(path);
+    fitted.removeIf(f -> f.name().equals(name));
+    int point = path.lastIndexOf('.');
+    boolean isRow =
+        point > 0
+            && Keys.find(path.substring(0, point))
+                .filter(k -> k.type() == Key.Type.ROWS)
+                .isPresent();
+    if (isRow) {
+      moveUp(path.substring(0, point), Integer.parseInt(path.substring(point + 1)));
+    }
+  }
+
+  private void moveUp(String list, int gone) {
+    Map<String, Stated> moved = new LinkedHashMap<>();
+    stated.forEach((path, value) -> moved.put(movedUp(path, list, gone), value));
+    stated.clear();
+    stated.putAll(moved);
+    Map<String, Part> parts = new LinkedHashMap<>();
+    rowParts.forEach((path, part) -> parts.put(movedUp(path, list, gone), part));
+    rowParts.clear();
+    rowParts.putAll(parts);
+  }
+
+  private static String movedUp(String path, String list, int gone) {
+    if (!path.startsWith(list + ".")) {
+      return path;
+    }
+    String rest = path.substring(list.length() + 1);
+    int point = rest.indexOf('.');
+    int row = Integer.parseInt(point < 0 ? rest : rest.substring(0, point));
+    String below = point < 0 ? "" : rest.substring(point);
+    return row > gone ? list + "." + (row - 1) + below : path;
+  }
+
+  /** A part in the place of what stands under its name, or added. */
+  void refit(String name, Part part, Place place) {
+    fitted.removeIf(f -> f.name().equals(name));
+    fit(name, part, place);
+  }
+
+  /** The part of that name. Errors: {@link IllegalArgumentException} if there is none. */
+  Part fitted(String name) {
+    return fitted.stream()
+        .filter(f -> f.name().equals(name))
+        .findFirst()
+        .map(Fitted::part)
+        .orElseThrow(() -> new IllegalArgumentException("no part " + name));
   }
 
   Optional<Stated> at(String path) {

@@ -79,6 +79,19 @@ public final class Reporting {
         List.of());
   }
 
+  /**
+   * The findings that count: all but those that the owner accepted, where accepting takes a finding
+   * away.
+   *
+   * @param binding whether a rule protects people, so that accepting its finding does not take it
+   *     away
+   */
+  public static List<Finding> counted(Plan plan, List<Finding> found, Predicate<String> binding) {
+    return found.stream()
+        .filter(f -> binding.test(f.rule()) || entry(plan.accepted(), f).isEmpty())
+        .toList();
+  }
+
   private static Optional<Integer> entry(List<Accepted> accepted, Finding finding) {
     if (finding.outcome() == Outcome.FINE || finding.outcome() == Outcome.CANNOT_TELL) {
       return Optional.empty();

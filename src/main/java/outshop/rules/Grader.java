@@ -33,11 +33,19 @@ final class Grader implements Desk {
   private static final Bound FINE = new Bound(Outcome.FINE, Consequence.NUISANCE, 1, true);
 
   private final RuleBook book;
+  private final boolean brief;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Silence> silences = new ArrayList<>();
 
-  Grader(RuleBook book) {
+  /**
+   * A grader by the pages of a book.
+   *
+   * @param brief whether findings come without the working, the assumed values and the cures, which
+   *     only a reader needs
+   */
+  Grader(RuleBook book, boolean brief) {
     this.book = book;
+    this.brief = brief;
   }
 
   Judged judged() {
@@ -284,7 +292,7 @@ final class Grader implements Desk {
       List<String> assumed = new ArrayList<>();
       for (Amount.Known amount : shown) {
         sureness = sureness.and(amount.origin());
-        for (Amount.Known leaf : amount.assumptions()) {
+        for (Amount.Known leaf : brief ? List.<Amount.Known>of() : amount.assumptions()) {
           String text = leaf.label() + " " + AmountText.text(leaf);
           if (!assumed.contains(text)) {
             assumed.add(text);
@@ -292,7 +300,7 @@ final class Grader implements Desk {
         }
       }
       List<String> cures = new ArrayList<>();
-      if (outcome != Outcome.FINE && !computed) {
+      if (outcome != Outcome.FINE && !computed && !brief) {
         for (String cure : rule.cures()) {
           cures.add(Texts.fill(rule.name(), cure, texts));
         }
@@ -308,7 +316,7 @@ final class Grader implements Desk {
               limit,
               mark,
               past,
-              Workings.of(shown),
+              brief ? List.of() : Workings.of(shown),
               rule.why(),
               cures,
               rule.basis(),

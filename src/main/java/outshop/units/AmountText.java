@@ -99,6 +99,14 @@ public final class AmountText {
       rounded = BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_EVEN);
     }
     String plain = rounded.toPlainString();
-    return plain.contains(".") ? plain.replaceAll("0+$", "").replaceAll("\\.$", "") : plain;
+    return plain.contains(".") ? withoutZeros(plain) : plain;
+  }
+
+  private static String withoutZeros(String decimal) {
+    int end = decimal.length();
+    while (decimal.charAt(end - 1) == '0') {
+      end--;
+    }
+    return decimal.substring(0, decimal.charAt(end - 1) == '.' ? end - 1 : end);
   }
 }

@@ -24,7 +24,7 @@ import outshop.report.Report;
  * false alarm where it does not belong is caught. With {@code -Doutshop.approve=true} the lists are
  * written anew, to be read before they are committed.
  */
-final class WholePlansTest {
+public final class WholePlansTest {
   private static final Path PLANS = Path.of("src/test/resources/whole-plans.yaml");
   private static final Path EXPECTED = Path.of("src/test/resources/whole-plans.expected.txt");
 
@@ -61,7 +61,8 @@ final class WholePlansTest {
         .allSatisfy(lines -> assertThat(lines).allMatch(l -> l.startsWith("advice")));
   }
 
-  private static Map<String, byte[]> plans() throws IOException {
+  /** The text of every plan, by its name. */
+  public static Map<String, byte[]> plans() throws IOException {
     Map<String, byte[]> plans = new LinkedHashMap<>();
     Tree.Read read = Tree.read(PLANS.toString(), Files.readAllBytes(PLANS));
     assertThat(read.problems()).isEmpty();
