@@ -12,7 +12,26 @@ public final class AmountText {
   private static final int DIGITS = 3;
   private static final int MOST_DIGITS = 9;
 
+  private static final MathContext[] ROUNDED = rounded();
+
   private AmountText() {}
+
+  /** By number of digits. */
+  private static MathContext[] rounded() {
+    MathContext[] rounded = new MathContext[MOST_DIGITS + 1];
+    for (int digits = 0; digits <= MOST_DIGITS; digits++) {
+      rounded[digits] = new MathContext(digits, RoundingMode.HALF_EVEN);
+    }
+    return rounded;
+  }
+
+  private static String withoutLastZeros(String decimal) {
+    int end = decimal.length();
+    while (decimal.charAt(end - 1) == '0') {
+      end--;
+    }
+    return decimal.substring(0, decimal.charAt(end - 1) == '.' ? end - 1 : end);
+  }
 
   /** A value with its unit, such as {@code 16.8 V}, {@code 60 mA}, {@code 62 mm}. */
   public static String text(Amount.Known amount) {
@@ -94,11 +113,11 @@ public final class AmountText {
       return value == 0 ? "0" : Double.toString(value);
     }
     BigDecimal rounded =
-        BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+        BigDecimal.valueOf(value).round(ROUNDED[digits]);
     if (rounded.precision() - rounded.scale() > digits) {
       rounded = BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_EVEN);
     }
     String plain = rounded.toPlainString();
-    return plain.contains(".") ? plain.replaceAll("0+$", "").replaceAll("\\.$", "") : plain;
+    return plain.indexOf('.') < 0 ? plain : withoutLastZeros(plain);
   }
 }
