@@ -7,6 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
 
 /**
  * Which terminals are joined in one state, through closed contacts, wires and fuses, and by which
@@ -88,16 +90,21 @@ public final class Joins {
   /** Every link that current from a terminal can enter without passing a fuse. */
   public Set<Link> reachedWithoutFuse(String from) {
     Set<Link> reached = new LinkedHashSet<>();
-    spread(from, true, new int[terminals.count()], reached);
+    spread(from, l -> l.sort() != Link.Sort.FUSE, new int[terminals.count()], reached::add);
     return reached;
   }
 
   /** Every terminal joined to this one, itself included. */
   public Set<String> component(String from) {
+    return component(from, link -> true);
+  }
+
+  /** As {@link #component(String)}, along the links that will do. */
+  public Set<String> component(String from, Predicate<Link> through) {
     Set<String> names = new LinkedHashSet<>();
     names.add(from);
     int[] order = new int[terminals.count()];
-    int count = spread(from, false, order, Set.of());
+    int count = spread(from, through, order, link -> {});
     for (int i = 1; i < count; i++) {
       names.add(terminals.name(order[i]));
     }
@@ -108,10 +115,11 @@ public final class Joins {
    * Goes out from a terminal in all directions.
    *
    * @param order is filled with the terminals as they are reached
-   * @param passed is filled with the links that are entered, as they are
+   * @param passed gets every link that is entered
    * @return how many terminals are reached
    */
-  private int spread(String from, boolean stopAtFuse, int[] order, Set<Link> passed) {
+  private int spread(
+      String from, Predicate<Link> through, int[] order, Consumer<Link> passed) {
     int start = terminals.number(from);
     if (start == Terminals.NONE) {
       return 0;
@@ -124,12 +132,10 @@ public final class Joins {
       int at = order[head];
       for (int joint = web.firstJoint(at); joint < web.endOfJoints(at); joint++) {
         Link link = web.link(joint);
-        if (stopAtFuse && link.sort() == Link.Sort.FUSE) {
+        if (!through.test(link)) {
           continue;
         }
-        if (stopAtFuse) {
-          passed.add(link);
-        }
+        passed.accept(link);
         int next = web.other(joint);
         if (!seen[next]) {
           seen[next] = true;

@@ -14,6 +14,9 @@ public final class AmountText {
 
   private static final MathContext[] ROUNDED = rounded();
 
+  /** The last bits of a solved figure are chance: 4.545000000000001 is written as 4.545 is. */
+  private static final MathContext SETTLED = new MathContext(12, RoundingMode.HALF_EVEN);
+
   private AmountText() {}
 
   /** By number of digits. */
@@ -112,10 +115,10 @@ public final class AmountText {
     if (value == 0 || Double.isNaN(value) || Double.isInfinite(value)) {
       return value == 0 ? "0" : Double.toString(value);
     }
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).round(ROUNDED[digits]);
+    BigDecimal settled = BigDecimal.valueOf(value).round(SETTLED);
+    BigDecimal rounded = settled.round(ROUNDED[digits]);
     if (rounded.precision() - rounded.scale() > digits) {
-      rounded = BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_EVEN);
+      rounded = settled.setScale(0, RoundingMode.HALF_EVEN);
     }
     String plain = rounded.toPlainString();
     return plain.indexOf('.') < 0 ? plain : withoutLastZeros(plain);
