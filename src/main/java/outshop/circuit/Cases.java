@@ -239,8 +239,7 @@ public final class Cases {
   }
 
   /** The extreme one with the range that the others leave open, and what they stand on. */
-  private static Amount.Known widened(
-      Amount.Known best, List<Amount.Known> all, boolean greatest) {
+  private static Amount.Known widened(Amount.Known best, List<Amount.Known> all, boolean greatest) {
     double low = best.low();
     double high = best.high();
     Origin origin = best.origin();

@@ -118,8 +118,7 @@ public final class Joins {
    * @param passed gets every link that is entered
    * @return how many terminals are reached
    */
-  private int spread(
-      String from, Predicate<Link> through, int[] order, Consumer<Link> passed) {
+  private int spread(String from, Predicate<Link> through, int[] order, Consumer<Link> passed) {
     int start = terminals.number(from);
     if (start == Terminals.NONE) {
       return 0;

@@ -41,8 +41,7 @@ record FuseSeat(Fitted fuse, Link link, Fitted pack, String pole, String near, S
     for (Fitted pack : bench.plan().parts(Kind.PACK)) {
       for (String pole : POLES) {
         for (InState in : states) {
-          Set<String> met =
-              in.joins().component(pack.name() + "." + pole, l -> !l.equals(link));
+          Set<String> met = in.joins().component(pack.name() + "." + pole, l -> !l.equals(link));
           if (met.contains(link.from()) || met.contains(link.to())) {
             boolean from = met.contains(link.from());
             String near = from ? link.from() : link.to();

@@ -51,8 +51,7 @@ public abstract class Wording {
     private final List<String> cures;
     private final List<String> assumed;
 
-    Ready(
-        String headline, List<Finding.Step> working, List<String> cures, List<String> assumed) {
+    Ready(String headline, List<Finding.Step> working, List<String> cures, List<String> assumed) {
       this.headline = headline;
       this.working = working;
       this.cures = cures;
