@@ -40,11 +40,12 @@ final class CheckCommand implements Command {
     Path plan = Paths.of(given.operand(0));
     Optional<Path> named = Paths.optional(given.value("--catalogue"));
     Optional<Path> to = Paths.optional(given.value("--to"));
+    Ahead<RuleEngine> engine = Ahead.of(RuleEngine::load);
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
       refuseInput(to.get(), plan, files.catalogue());
     }
-    Report report = new Check(RuleEngine.load()).report(files.plan(), files.problems());
+    Report report = new Check(engine).report(files.plan(), files.problems());
     if (to.isPresent()) {
       OutFile.write(to.get(), text(report, given, toFile(given)));
       around.say(TerminalReport.summary(report) + " (" + to.get() + ")");
