@@ -127,8 +127,11 @@ public final class Page {
       if (!line.startsWith("#")) {
         String[] words = line.split(" ");
         double bound = 1.5 * Double.parseDouble(words[1]);
+        double ratio = measured.getOrDefault(words[0], Double.NaN);
+        measured.remove(words[0]);
+        System.out.println(words[0] + ": " + words(ratio) + ", recorded " + words[1]);
         // Asked this way round so that what is not a number fails as well.
-        boolean good = measured.remove(words[0]) instanceof Double d && d <= bound && shown(words, d);
+        boolean good = ratio <= bound;
         held &= good;
         if (!good) {
           System.out.println(words[0] + ": more than half worse than the recorded " + words[1]);
@@ -139,11 +142,6 @@ public final class Page {
       System.out.println("no bound is recorded for " + measured.keySet());
     }
     return held && measured.isEmpty();
-  }
-
-  private static boolean shown(String[] words, double measured) {
-    System.out.println(words[0] + ": " + words(measured) + ", recorded " + words[1]);
-    return true;
   }
 
   private double at(String series, int size) throws IOException {
