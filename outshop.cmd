@@ -22,7 +22,7 @@ if not "%built%"=="0" (
 :run
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
-set "quick=-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UseSerialGC -Xms20m -XX:-UsePerfData -Xshare:auto -XX:+IgnoreUnrecognizedVMOptions -Xlog:disable -Xlog:all=error:stderr"
+set "quick=-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UseSerialGC -Xms20m -XX:-UsePerfData -XX:+IgnoreUnrecognizedVMOptions -Xlog:disable -Xlog:all=error:stderr"
 rem Java's classes are kept ready in an archive, made in the background after the first command. Its name
 rem holds the jar's time and size, and the Java's version where JAVA_HOME tells it; one that does not
 rem fit is left alone by Java. OUTSHOP_ARCHIVE=no makes and uses none.
