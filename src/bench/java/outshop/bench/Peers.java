@@ -150,7 +150,7 @@ public final class Peers {
     clips.append(loads);
     clips.append("(deffunction all (?out)\n  (bind ?*out* ?out)\n");
     for (int p = 0; p < asked.size(); p++) {
-      clips.append("  (load-").append(p).append(") (run) (reset)\n");
+      clips.append("  (load-").append(p).append(") (run)\n");
     }
     clips.append(")\n");
     put(folder.resolve("peers.clp"), clips);
@@ -172,7 +172,7 @@ public final class Peers {
           .append(")))) then (bind ?v ").append(b.outcome()).append("))\n");
     }
     return rule + "  (if (neq ?*out* nil) then (printout ?*out* ?p \" " + name
-        + " \" ?at \" \" ?v crlf)))\n";
+        + " \" ?at \" \" ?v crlf))\n  (retract ?f))\n";
   }
 
   private static String jsonRule(String name, List<Bound> bounds) {

@@ -14,6 +14,7 @@ import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -42,6 +43,16 @@ final class LauncherArchiveTest {
     Files.copy(Path.of("outshop"), home.resolve("outshop"));
     Files.writeString(home.resolve("target").resolve(JAR), "");
     java = jdk("jdk one", "17.0.1", OBEYS);
+  }
+
+  /** What was begun in the background would write into the folder while it is taken away. */
+  @AfterEach
+  void nothingRunsOn() throws Exception {
+    await(
+        () ->
+            ProcessHandle.allProcesses()
+                .noneMatch(
+                    p -> p.info().commandLine().orElse("").contains(root.getFileName().toString())));
   }
 
   @Test
