@@ -185,7 +185,7 @@ public final class Page {
 
   private String counted(String name) throws IOException {
     Sample sample = sample("steady.tsv", name, 1);
-    return sample.isEmpty() ? NOT_RUN : words(sample.median());
+    return sample.isEmpty() ? NOT_RUN : words(sample.median()).replaceAll("\\.0+$", "");
   }
 
   private void target(String what, String goal, Sample sample, boolean met) {
@@ -243,9 +243,9 @@ public final class Page {
     if (!base.isEmpty()) {
       say("Processor time of the cold check is " + words(launcher.median()) + " s, of parse-only "
           + words(base.median()) + " s; of what lies between, laying out the rule base takes "
-          + counted("base first") + " ms in a fresh process (" + counted("base again")
-          + " ms the next time, when its classes are there): it is the rule engine's own, and runs beside the reading"
-          + " of the files where a second processor is free.", "");
+          + counted("base first") + " ms in a fresh process without an archive and " + counted("base again")
+          + " ms the next time, when its classes are there; it runs beside the reading of the files where a second"
+          + " processor is free.", "");
     }
     Sample solutions = sample("steady.tsv", "solutions", 1);
     Sample check = sample("steady.tsv", "check", 1);
@@ -255,7 +255,10 @@ public final class Page {
           + " case, at its values and at the ends of what is assumed) " + words(1e6 / solutions.median())
           + " µs, the engine " + words(1e6 / engine.median()) + " µs, all figures with the circuit "
           + words(1e6 / sample("steady.tsv", "figures", 1).median())
-          + " µs. So no check can be faster than its solutions, whatever else is done.", "");
+          + " µs. So no check can be faster than its solutions, whatever else is done. The steps are measured one after"
+          + " the other in one process, the check before the figures; a later one finds more code compiled.", "");
+      say("Two threads can get no more done than the processors that are free: see above how busy the machine was.",
+          "");
     }
   }
 
@@ -281,7 +284,8 @@ public final class Page {
       say("| " + name.getValue() + " | " + sample("cold.tsv", name.getKey(), 1).words() + " | "
           + sample("cold.tsv", name.getKey(), 2).words() + " | "
           + sample("cold.tsv", name.getKey(), 3).words() + " | "
-          + ratio("cold.tsv", name.getKey(), base, 1).words() + " |");
+          + (name.getKey().equals(base) ? "1" : ratio("cold.tsv", name.getKey(), base, 1).words())
+          + " |");
     }
     say("");
   }

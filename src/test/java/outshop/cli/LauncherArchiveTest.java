@@ -52,7 +52,8 @@ final class LauncherArchiveTest {
         () ->
             ProcessHandle.allProcesses()
                 .noneMatch(
-                    p -> p.info().commandLine().orElse("").contains(root.getFileName().toString())));
+                    p ->
+                        p.info().commandLine().orElse("").contains(root.getFileName().toString())));
   }
 
   @Test
