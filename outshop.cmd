@@ -22,5 +22,28 @@ if not "%built%"=="0" (
 :run
 set "java=java"
 if defined JAVA_HOME if exist "%JAVA_HOME%\bin\java.exe" set "java=%JAVA_HOME%\bin\java.exe"
-"%java%" -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -Xshare:auto -jar "%jar%" %*
+set "quick=-XX:TieredStopAtLevel=1 -XX:CompileThresholdScaling=3 -XX:+UseSerialGC -Xms20m -XX:-UsePerfData -XX:+IgnoreUnrecognizedVMOptions -Xlog:disable -Xlog:all=error:stderr"
+rem Java's classes are kept ready in an archive, made in the background after the first command. Its name
+rem holds the jar's time and size, and the Java's version where JAVA_HOME tells it; one that does not
+rem fit is left alone by Java. OUTSHOP_ARCHIVE=no makes and uses none.
+if /i "%OUTSHOP_ARCHIVE%"=="no" goto plain
+for %%F in ("%jar%") do set "mark=%%~tF-%%~zF"
+set "mark=%mark::=%"
+set "mark=%mark:/=%"
+set "mark=%mark:.=%"
+set "mark=%mark: =%"
+set "version=other"
+if defined JAVA_HOME if exist "%JAVA_HOME%\release" for /f "tokens=2 delims==" %%V in ('findstr /b JAVA_RUNTIME_VERSION= "%JAVA_HOME%\release"') do set "version=%%~V"
+set "folder=%home%target\archive"
+set "archive=%folder%\%version%-%mark%.jsa"
+if exist "%archive%" goto archived
+if not exist "%folder%" mkdir "%folder%" 2>nul
+if not exist "%folder%" goto plain
+del /q "%folder%\%version%-*.jsa" 2>nul
+start "" /b /low "%java%" %quick% "-XX:ArchiveClassesAtExit=%archive%" -cp "%jar%" outshop.cli.Rehearsal "%home%catalog-sample\plans" >nul 2>nul
+:plain
+"%java%" %quick% -jar "%jar%" %*
+exit /b %errorlevel%
+:archived
+"%java%" %quick% "-XX:SharedArchiveFile=%archive%" -jar "%jar%" %*
 exit /b %errorlevel%

@@ -6,7 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.function.Function;
 import outshop.circuit.solve.Network;
 import outshop.circuit.solve.NoSolution;
 import outshop.circuit.solve.Solution;
@@ -27,6 +27,10 @@ public final class Cases {
   private final Circuit circuit;
   private final Map<LoadCase, Solved> solved = new HashMap<>();
   private Optional<Solved> charging = Optional.empty();
+  private final Map<Asked, Amount> answered = new HashMap<>();
+
+  /** A figure that was asked for: many rules ask for the same. */
+  private record Asked(String what, String when, String of, String against) {}
 
   /** One case: the solutions at nominal and at the ends, or what is missing. */
   private sealed interface Solved permits Answer, Unanswered {}
@@ -51,13 +55,25 @@ public final class Cases {
 
   /** Current through an element, in amps, as a size; 0 if the circuit has no such element. */
   public Amount amps(LoadCase loadCase, String element) {
-    return figure(
-        solve(loadCase),
-        loadCase.words(),
-        element + ", " + loadCase.words(),
-        Unit.AMPS,
-        s -> Math.abs(s.amps(element)),
-        element);
+    return answered(
+        new Asked("amps", loadCase.words(), element, ""),
+        asked ->
+            figure(
+                solve(loadCase),
+                asked.when(),
+                element + ", " + asked.when(),
+                Unit.AMPS,
+                s -> Math.abs(s.amps(element)),
+                element));
+  }
+
+  private Amount answered(Asked asked, Function<Asked, Amount> answer) {
+    Amount known = answered.get(asked);
+    if (known == null) {
+      known = answer.apply(asked);
+      answered.put(asked, known);
+    }
+    return known;
   }
 
   /**
@@ -76,12 +92,15 @@ public final class Cases {
 
   /** Volts between two terminals, the first against the second. */
   public Amount volts(LoadCase loadCase, String plus, String minus) {
-    return between(
-        solve(loadCase),
-        "volts at " + owner(plus) + ", " + loadCase.words(),
-        loadCase.words(),
-        plus,
-        minus);
+    return answered(
+        new Asked("volts", loadCase.words(), plus, minus),
+        asked ->
+            between(
+                solve(loadCase),
+                "volts at " + owner(plus) + ", " + asked.when(),
+                asked.when(),
+                plus,
+                minus));
   }
 
   /** Volts lost along a link or across an element, as a size. */
@@ -108,13 +127,16 @@ public final class Cases {
 
   /** Current through an element while charging, in amps, as a size. */
   public Amount chargingAmps(String element) {
-    return figure(
-        charging(),
-        "charging",
-        element + ", charging",
-        Unit.AMPS,
-        s -> Math.abs(s.amps(element)),
-        element);
+    return answered(
+        new Asked("amps", "charging", element, ""),
+        asked ->
+            figure(
+                charging(),
+                "charging",
+                element + ", charging",
+                Unit.AMPS,
+                s -> Math.abs(s.amps(element)),
+                element));
   }
 
   /** Volts between two terminals while charging. */
@@ -231,8 +253,8 @@ public final class Cases {
   }
 
   private static Amount extreme(List<Amount> all, boolean greatest) {
-    TreeSet<Want> wants = new TreeSet<>();
-    List<Amount.Known> known = new ArrayList<>();
+    List<Want> wants = new ArrayList<>(0);
+    List<Amount.Known> known = new ArrayList<>(all.size());
     for (Amount amount : all) {
       if (amount instanceof Amount.Missing m) {
         wants.addAll(m.wants());
@@ -241,7 +263,7 @@ public final class Cases {
       }
     }
     if (!wants.isEmpty()) {
-      return new Amount.Missing(List.copyOf(wants));
+      return new Amount.Missing(wants);
     }
     return known.isEmpty() ? all.get(0) : extremeOf(known, greatest);
   }
@@ -251,6 +273,17 @@ public final class Cases {
     for (Amount.Known k : all) {
       best = (greatest ? k.value() > best.value() : k.value() < best.value()) ? k : best;
     }
+    double low = best.low();
+    double high = best.high();
+    for (Amount.Known k : all) {
+      low = greatest ? Math.max(low, k.low()) : Math.min(low, k.low());
+      high = greatest ? Math.max(high, k.high()) : Math.min(high, k.high());
+    }
+    return low == best.low() && high == best.high() ? best : widened(best, all, greatest);
+  }
+
+  /** The extreme one with the range that the others leave open, and what they stand on. */
+  private static Amount.Known widened(Amount.Known best, List<Amount.Known> all, boolean greatest) {
     double low = best.low();
     double high = best.high();
     Origin origin = best.origin();
@@ -263,9 +296,6 @@ public final class Cases {
       }
       low = greatest ? Math.max(low, k.low()) : Math.min(low, k.low());
       high = greatest ? Math.max(high, k.high()) : Math.min(high, k.high());
-    }
-    if (low == best.low() && high == best.high()) {
-      return best;
     }
     return new Amount.Known(
         best.value(),

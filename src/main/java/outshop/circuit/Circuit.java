@@ -1,56 +1,107 @@
 package outshop.circuit;
 
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.concurrent.ConcurrentHashMap;
 import outshop.units.Want;
 
-/**
- * The circuit of a plan.
- *
- * @param links every conductor, in the order of the power path
- * @param devices every device, in the order of the power path
- * @param positions by switch, the positions it has, working position first
- * @param hasPlug whether a charging plug (or a charger on the pack taken out) is part of it
- * @param hasVehicles whether vehicles can be parted
- * @param unknowns what would have to be known to be sure of the links, such as which side a jack
- *     breaks
- */
-public record Circuit(
-    List<Link> links,
-    List<Device> devices,
-    Map<String, List<String>> positions,
-    boolean hasPlug,
-    boolean hasVehicles,
-    List<Want> unknowns) {
+/** The circuit of a plan. It does not change; what was once worked out from it is kept. */
+public final class Circuit {
+  private final List<Link> links;
+  private final List<Device> devices;
+  private final Map<String, List<String>> positions;
+  private final boolean hasPlug;
+  private final boolean hasVehicles;
+  private final List<Want> unknowns;
 
-  public Circuit {
-    links = List.copyOf(links);
-    devices = List.copyOf(devices);
-    positions = new LinkedHashMap<>(positions);
-    unknowns = List.copyOf(unknowns);
+  private final Map<Device.Sort, List<Device>> bySort = new EnumMap<>(Device.Sort.class);
+  private final Map<String, Device> byName = new HashMap<>();
+  private final Terminals terminals;
+  private final Map<State, Web> webs = new ConcurrentHashMap<>();
+  private final State running;
+  private final State charging;
+
+  /**
+   * A circuit.
+   *
+   * @param links every conductor, in the order of the power path
+   * @param devices every device, in the order of the power path
+   * @param positions by switch, the positions it has, working position first
+   * @param hasPlug whether a charging plug (or a charger on the pack taken out) is part of it
+   * @param hasVehicles whether vehicles can be parted
+   * @param unknowns what would have to be known to be sure of the links, such as which side a jack
+   *     breaks
+   */
+  public Circuit(
+      List<Link> links,
+      List<Device> devices,
+      Map<String, List<String>> positions,
+      boolean hasPlug,
+      boolean hasVehicles,
+      List<Want> unknowns) {
+    this.links = List.copyOf(links);
+    this.devices = List.copyOf(devices);
+    this.positions = new LinkedHashMap<>(positions);
+    this.hasPlug = hasPlug;
+    this.hasVehicles = hasVehicles;
+    this.unknowns = List.copyOf(unknowns);
+    for (Device device : this.devices) {
+      bySort.computeIfAbsent(device.sort(), s -> new ArrayList<>()).add(device);
+      byName.putIfAbsent(device.name(), device);
+    }
+    bySort.replaceAll((sort, ofSort) -> List.copyOf(ofSort));
+    terminals = new Terminals(this.links);
+    running = new State(false, workingPositions(), true, false);
+    charging = new State(true, chargingPositions(), true, false);
+  }
+
+  public List<Link> links() {
+    return links;
+  }
+
+  public List<Device> devices() {
+    return devices;
+  }
+
+  public Map<String, List<String>> positions() {
+    return Collections.unmodifiableMap(positions);
+  }
+
+  public boolean hasPlug() {
+    return hasPlug;
+  }
+
+  public boolean hasVehicles() {
+    return hasVehicles;
+  }
+
+  public List<Want> unknowns() {
+    return unknowns;
   }
 
   public List<Device> devices(Device.Sort sort) {
-    List<Device> found = new ArrayList<>();
-    for (Device device : devices) {
-      if (device.sort() == sort) {
-        found.add(device);
-      }
-    }
-    return found;
+    return bySort.getOrDefault(sort, List.of());
   }
 
   public Optional<Device> device(String name) {
-    for (Device device : devices) {
-      if (device.name().equals(name)) {
-        return Optional.of(device);
-      }
+    return Optional.ofNullable(byName.get(name));
+  }
+
+  /** What conducts in a state. */
+  Web web(State state) {
+    Web known = webs.get(state);
+    if (known == null) {
+      known = new Web(terminals, links, state);
+      webs.put(state, known);
     }
-    return Optional.empty();
+    return known;
   }
 
   /**
@@ -58,11 +109,15 @@ public record Circuit(
    * live rails.
    */
   public State running() {
-    return new State(false, workingPositions(), true, false);
+    return running;
   }
 
   /** The state in which it charges: plug in, and every switch where charging asks for it. */
   public State charging() {
+    return charging;
+  }
+
+  private Map<String, String> chargingPositions() {
     Map<String, String> switches = workingPositions();
     positions.forEach(
         (name, positionsOf) -> {
@@ -70,7 +125,7 @@ public record Circuit(
             switches.put(name, "charge");
           }
         });
-    return new State(true, switches, true, false);
+    return switches;
   }
 
   private Map<String, String> workingPositions() {

@@ -4,6 +4,7 @@ import java.util.List;
 
 /** One combination of how full the pack is and what the locomotive does. */
 public record LoadCase(Charge charge, Drive drive) {
+  private static final String[][] WORDS = everyWords();
 
   /** How full the pack is. */
   public enum Charge {
@@ -42,7 +43,17 @@ public record LoadCase(Charge charge, Drive drive) {
 
   /** In words, such as {@code wheels blocked, pack full}. */
   public String words() {
-    return drive.words() + ", " + charge.words();
+    return WORDS[drive.ordinal()][charge.ordinal()];
+  }
+
+  private static String[][] everyWords() {
+    String[][] words = new String[Drive.values().length][Charge.values().length];
+    for (Drive drive : Drive.values()) {
+      for (Charge charge : Charge.values()) {
+        words[drive.ordinal()][charge.ordinal()] = drive.words() + ", " + charge.words();
+      }
+    }
+    return words;
   }
 
   /** All twelve, charge by charge. */

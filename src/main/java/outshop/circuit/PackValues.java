@@ -25,6 +25,10 @@ public record PackValues(
     Amount ohms) {
 
   public static PackValues of(Fitted pack) {
+    return pack.derived(PackValues.class, PackValues::workedOut);
+  }
+
+  private static PackValues workedOut(Fitted pack) {
     Said chemistry = pack.said("chemistry");
     Amount cells = cells(pack, chemistry);
     Amount empty = perCell(pack, chemistry, cells, "empty", Chemistry::emptyVolts);

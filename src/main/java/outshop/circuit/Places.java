@@ -10,7 +10,8 @@ public final class Places {
   private Places() {}
 
   public static At of(Fitted part) {
-    return new At(station(part.kind()), part.name(), part.described());
+    return part.derived(
+        At.class, fitted -> new At(station(fitted.kind()), fitted.name(), fitted.described()));
   }
 
   public static At of(Device device) {

@@ -1,6 +1,7 @@
 package outshop.cli;
 
 import java.util.List;
+import java.util.function.Supplier;
 import outshop.catalogue.Catalogue;
 import outshop.catalogue.Kind;
 import outshop.drawing.WiringDrawing;
@@ -14,6 +15,7 @@ import outshop.report.Lesson;
 import outshop.report.Report;
 import outshop.report.Reporting;
 import outshop.rules.Judged;
+import outshop.rules.RuleBook;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 import outshop.sheets.Sheets;
@@ -22,9 +24,14 @@ import outshop.sheets.Sheets;
  * The main job, in the order of the flow: plan, circuit, figures, rules, findings, ranking, report.
  */
 public final class Check {
-  private final RuleEngine engine;
+  private final Supplier<RuleEngine> engine;
 
   public Check(RuleEngine engine) {
+    this(() -> engine);
+  }
+
+  /** A check whose engine is asked for when the figures are there. */
+  Check(Supplier<RuleEngine> engine) {
     this.engine = engine;
   }
 
@@ -71,7 +78,7 @@ public final class Check {
   public Checked checked(Plan plan, List<Problem> problems) {
     Bench bench = Bench.of(plan, problems);
     List<Object> facts = Facts.of(bench);
-    return new Checked(bench, facts, report(bench, engine.run(facts)));
+    return new Checked(bench, facts, report(bench, engine.get().run(facts)));
   }
 
   /**
@@ -100,7 +107,7 @@ public final class Check {
    */
   Lesson lesson(RuleText rule, Plan plan, List<Problem> problems) {
     Bench bench = Bench.of(plan, problems);
-    Judged judged = engine.judge(Facts.of(bench));
+    Judged judged = engine.get().judge(Facts.of(bench));
     return Lesson.of(
         rule.name(),
         rule.reads(),
@@ -111,13 +118,14 @@ public final class Check {
   }
 
   private Report report(Bench bench, List<Finding> findings) {
+    RuleBook book = engine.get().book();
     return Reporting.of(
         bench.plan(),
         bench.circuit(),
         bench.cases(),
         findings,
-        rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false),
-        engine.book().all().stream().map(RuleText::name).toList(),
+        rule -> book.find(rule).map(RuleText::protectsPeople).orElse(false),
+        book.all().stream().map(RuleText::name).toList(),
         bench.problems());
   }
 }

@@ -41,11 +41,12 @@ final class CheckCommand implements Command {
     Path plan = Paths.of(given.operand(0));
     Optional<Path> named = Paths.optional(given.value("--catalogue"));
     Optional<Path> to = Paths.optional(given.value("--to"));
+    Ahead<RuleEngine> engine = Ahead.of(RuleEngine::load);
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
       OutFile.refuseInput(to.get(), List.of(plan), files.catalogue());
     }
-    Check.Checked checked = new Check(RuleEngine.load()).checked(files.plan(), files.problems());
+    Check.Checked checked = new Check(engine).checked(files.plan(), files.problems());
     Report report = checked.report();
     if (to.isPresent()) {
       OutFile.write(to.get(), text(checked, files, given, toFile(given)));

@@ -23,7 +23,9 @@ public final class Main {
   private Main() {}
 
   public static void main(String[] arguments) {
-    System.exit(run(List.of(arguments), Surroundings.ofProcess()));
+    int code = run(List.of(arguments), Surroundings.ofProcess());
+    // Everything is written and flushed; there is nothing that an orderly end would still do.
+    Runtime.getRuntime().halt(code);
   }
 
   /** Runs one command line and returns its exit code; nothing is thrown. */

@@ -41,8 +41,7 @@ record FuseSeat(Fitted fuse, Link link, Fitted pack, String pole, String near, S
     for (Fitted pack : bench.plan().parts(Kind.PACK)) {
       for (String pole : POLES) {
         for (InState in : states) {
-          Reach reach = new Reach(in.joins().closed());
-          Set<String> met = reach.terminals(pack.name() + "." + pole, l -> !l.equals(link));
+          Set<String> met = in.joins().component(pack.name() + "." + pole, l -> !l.equals(link));
           if (met.contains(link.from()) || met.contains(link.to())) {
             boolean from = met.contains(link.from());
             String near = from ? link.from() : link.to();
@@ -84,8 +83,7 @@ record FuseSeat(Fitted fuse, Link link, Fitted pack, String pole, String near, S
   List<Fitted> feeders(Bench bench, List<InState> states) {
     Set<String> met = new LinkedHashSet<>();
     for (InState in : states) {
-      Reach reach = new Reach(in.joins().closed());
-      met.addAll(reach.terminals(near, l -> l.sort() != Link.Sort.FUSE));
+      met.addAll(in.joins().component(near, l -> l.sort() != Link.Sort.FUSE));
     }
     List<Fitted> feeders =
         bench.plan().parts(Kind.PACK).stream()

@@ -1,8 +1,10 @@
 package outshop.figures;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import outshop.circuit.Cases;
@@ -23,6 +25,7 @@ import outshop.units.Unit;
 final class NoLoad {
   private final Bench bench;
   private final Joins joins;
+  private final Map<String, Amount> found = new HashMap<>();
 
   NoLoad(Bench bench) {
     this.bench = bench;
@@ -31,7 +34,12 @@ final class NoLoad {
 
   /** Volts of a terminal above the pack's minus; absent where nothing feeds it. */
   Amount volts(String terminal) {
-    return volts(terminal, new HashSet<>());
+    Amount known = found.get(terminal);
+    if (known == null) {
+      known = volts(terminal, new HashSet<>());
+      found.put(terminal, known);
+    }
+    return known;
   }
 
   /** Whether the wiring feeds a part: its plus from the pack's, its minus back to the pack. */

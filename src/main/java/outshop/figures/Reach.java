@@ -1,16 +1,11 @@
 package outshop.figures;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Deque;
 import java.util.HashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
-import java.util.function.Predicate;
 import outshop.catalogue.Kind;
 import outshop.circuit.Link;
 import outshop.plan.Fitted;
@@ -31,22 +26,6 @@ final class Reach {
   /** The conductors that meet at a terminal. */
   List<Link> at(String terminal) {
     return byTerminal.getOrDefault(terminal, List.of());
-  }
-
-  /** Every terminal that can be reached through the conductors that will do, the first included. */
-  Set<String> terminals(String from, Predicate<Link> through) {
-    Set<String> seen = new LinkedHashSet<>(Set.of(from));
-    Deque<String> open = new ArrayDeque<>(List.of(from));
-    while (!open.isEmpty()) {
-      String at = open.remove();
-      for (Link link : at(at)) {
-        String next = otherEnd(link, at);
-        if (through.test(link) && seen.add(next)) {
-          open.add(next);
-        }
-      }
-    }
-    return seen;
   }
 
   static String otherEnd(Link link, String terminal) {

@@ -60,7 +60,7 @@ final class Inspection {
     List<Finding> counted =
         Reporting.counted(
             checked,
-            engine.outcomes(facts),
+            engine.run(facts),
             rule -> engine.book().find(rule).map(RuleText::protectsPeople).orElse(false));
     return new Seen(checked, counted, facts);
   }

@@ -1,6 +1,9 @@
 package outshop.plan;
 
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Function;
 import outshop.catalogue.Kind;
 import outshop.catalogue.Part;
 import outshop.input.Place;
@@ -9,12 +12,39 @@ import outshop.units.Said;
 
 /**
  * A part as it is fitted: a catalogue part (or one written in the plan) under a name of the plan's
- * own.
- *
- * @param name such as {@code receiver} or {@code speaker-left}; unique in a plan
- * @param place where the plan names it
+ * own. It does not change; what was once worked out from it is kept.
  */
-public record Fitted(String name, Part part, Place place) {
+public final class Fitted {
+  private final String name;
+  private final Part part;
+  private final Place place;
+  private final Map<String, Amount> amounts = new ConcurrentHashMap<>();
+  private final Map<Class<?>, Object> derived = new ConcurrentHashMap<>(4);
+
+  /**
+   * A part under a name.
+   *
+   * @param name such as {@code receiver} or {@code speaker-left}; unique in a plan
+   * @param place where the plan names it
+   */
+  public Fitted(String name, Part part, Place place) {
+    this.name = name;
+    this.part = part;
+    this.place = place;
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public Part part() {
+    return part;
+  }
+
+  public Place place() {
+    return place;
+  }
+
   public Kind kind() {
     return part.kind();
   }
@@ -32,7 +62,12 @@ public record Fitted(String name, Part part, Place place) {
 
   /** The number in a column of the part, labelled with the name it has in the plan. */
   public Amount amount(String column) {
-    return part.amount(column, name);
+    Amount known = amounts.get(column);
+    if (known == null) {
+      known = part.amount(column, name);
+      amounts.put(column, known);
+    }
+    return known;
   }
 
   /** The word in a column of the part. */
@@ -48,5 +83,38 @@ public record Fitted(String name, Part part, Place place) {
   /** Name and title, such as {@code receiver (radio receiver, 4 A)}. */
   public String described() {
     return name.equals(part.title()) ? name : name + " (" + part.title() + ")";
+  }
+
+  /**
+   * What follows from this part alone, worked out once.
+   *
+   * @param make must give the same for the same part
+   */
+  public <T> T derived(Class<T> type, Function<Fitted, T> make) {
+    Object kept = derived.get(type);
+    if (kept == null) {
+      kept = make.apply(this);
+      derived.put(type, kept);
+    }
+    return type.cast(kept);
+  }
+
+  @Override
+  public boolean equals(Object other) {
+    return this == other
+        || (other instanceof Fitted that
+            && name.equals(that.name)
+            && part.equals(that.part)
+            && place.equals(that.place));
+  }
+
+  @Override
+  public int hashCode() {
+    return name.hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return "Fitted[" + name + ", " + part + ", " + place + "]";
   }
 }

@@ -19,8 +19,9 @@ import outshop.units.Unit;
 /** Every key of a plan, read once from {@code keys.txt}. */
 public final class Keys {
   private static final Map<String, Key> BY_PATH = load();
-  private static final Map<String, Optional<Key>> FOUND =
-      new java.util.concurrent.ConcurrentHashMap<>();
+
+  /** The keys with names of the user's own in them, by their number of parts. */
+  private static final List<List<Pattern>> PATTERNS = patterns();
 
   private Keys() {}
 
@@ -32,7 +33,7 @@ public final class Keys {
   /** The key that a full path belongs to, its own names standing for {@code *}. */
   public static Optional<Key> find(String path) {
     Key plain = BY_PATH.get(path);
-    return plain != null ? Optional.of(plain) : FOUND.computeIfAbsent(path, Keys::match);
+    return plain != null ? Optional.of(plain) : match(path);
   }
 
   /**
@@ -43,26 +44,46 @@ public final class Keys {
     return find(path).orElseThrow(() -> new IllegalArgumentException("no key " + path));
   }
 
+  /** A key whose path has {@code *} in it. */
+  private record Pattern(String[] parts, Key key) {
+    boolean matches(String[] path) {
+      for (int i = 0; i < parts.length; i++) {
+        if (!parts[i].equals("*") && !parts[i].equals(path[i])) {
+          return false;
+        }
+      }
+      return true;
+    }
+  }
+
   private static Optional<Key> match(String path) {
-    String[] parts = path.split("\\.");
-    for (Key key : BY_PATH.values()) {
-      if (matches(key.path().split("\\."), parts)) {
-        return Optional.of(key);
+    String[] parts = parts(path);
+    if (parts.length < PATTERNS.size()) {
+      for (Pattern pattern : PATTERNS.get(parts.length)) {
+        if (pattern.matches(parts)) {
+          return Optional.of(pattern.key());
+        }
       }
     }
     return Optional.empty();
   }
 
-  private static boolean matches(String[] pattern, String[] parts) {
-    if (pattern.length != parts.length) {
-      return false;
-    }
-    for (int i = 0; i < parts.length; i++) {
-      if (!pattern[i].equals("*") && !pattern[i].equals(parts[i])) {
-        return false;
+  private static List<List<Pattern>> patterns() {
+    List<List<Pattern>> byLength = new ArrayList<>();
+    for (Key key : BY_PATH.values()) {
+      if (key.path().indexOf('*') >= 0) {
+        String[] parts = parts(key.path());
+        while (byLength.size() <= parts.length) {
+          byLength.add(new ArrayList<>());
+        }
+        byLength.get(parts.length).add(new Pattern(parts, key));
       }
     }
-    return true;
+    return byLength;
+  }
+
+  private static String[] parts(String path) {
+    return path.split("\\.");
   }
 
   private static Map<String, Key> load() {

@@ -3,10 +3,14 @@ package outshop.plan;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import outshop.catalogue.Kind;
 import outshop.input.Place;
 import outshop.units.Amount;
@@ -29,6 +33,12 @@ public final class Plan {
   private final Map<String, Fitted> materials;
   private final List<WireRow> wires;
   private final List<Accepted> accepted;
+  private final Map<Kind, List<Fitted>> byKind = new EnumMap<>(Kind.class);
+
+  /** What was once asked for; the same every time. */
+  private final Map<String, Amount> amounts = new ConcurrentHashMap<>();
+
+  private final Map<String, List<String>> names = new ConcurrentHashMap<>();
 
   /**
    * What stands at a path.
@@ -64,6 +74,10 @@ public final class Plan {
             (a, b) ->
                 a.kind() != b.kind() ? a.kind().compareTo(b.kind()) : a.name().compareTo(b.name()))
         .forEach(f -> (f.isMaterial() ? this.materials : this.parts).put(f.name(), f));
+    for (Fitted fitted : this.parts.values()) {
+      byKind.computeIfAbsent(fitted.kind(), k -> new ArrayList<>()).add(fitted);
+    }
+    byKind.replaceAll((kind, ofKind) -> List.copyOf(ofKind));
     this.wires = List.copyOf(wires);
     this.accepted = List.copyOf(accepted);
   }
@@ -82,6 +96,15 @@ public final class Plan {
    * one.
    */
   public Amount amount(String path) {
+    Amount known = amounts.get(path);
+    if (known == null) {
+      known = read(path);
+      amounts.put(path, known);
+    }
+    return known;
+  }
+
+  private Amount read(String path) {
     Key key = Keys.require(path);
     Stated at = stated.get(path);
     String label = path.substring(path.indexOf('.') + 1).replace('.', ' ').replace('_', ' ');
@@ -135,16 +158,22 @@ public final class Plan {
    * plan's order.
    */
   public List<String> names(String path) {
-    String prefix = path + ".";
-    List<String> names = new ArrayList<>();
+    List<String> known = names.get(path);
+    if (known == null) {
+      known = List.copyOf(namesUnder(path + "."));
+      names.put(path, known);
+    }
+    return known;
+  }
+
+  private Set<String> namesUnder(String prefix) {
+    Set<String> names = new LinkedHashSet<>();
     for (String stated : stated.keySet()) {
       if (stated.startsWith(prefix)) {
         int end = stated.indexOf('.', prefix.length());
         String name =
             end < 0 ? stated.substring(prefix.length()) : stated.substring(prefix.length(), end);
-        if (!names.contains(name)) {
-          names.add(name);
-        }
+        names.add(name);
       }
     }
     return names;
@@ -191,7 +220,7 @@ public final class Plan {
   }
 
   public List<Fitted> parts(Kind kind) {
-    return parts.values().stream().filter(f -> f.kind() == kind).toList();
+    return byKind.getOrDefault(kind, List.of());
   }
 
   /** The fitted part of that name, or the material at that key, such as {@code wiring.wire}. */
@@ -238,8 +267,8 @@ public final class Plan {
    * wiring} for the wiring's.
    */
   private static String owner(String path) {
-    String[] parts = path.split("\\.");
-    return parts.length < 2 ? "plan" : parts[parts.length - 2];
+    int last = path.lastIndexOf('.');
+    return last < 0 ? "plan" : path.substring(path.lastIndexOf('.', last - 1) + 1, last);
   }
 
   /** A number that the program itself fixes, such as a count of one. */

@@ -1,9 +1,7 @@
 package outshop.rules;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
 import org.kie.api.definition.rule.Rule;
@@ -15,7 +13,6 @@ import outshop.findings.Silence;
 import outshop.units.Amount;
 import outshop.units.AmountText;
 import outshop.units.Exact;
-import outshop.units.Origin;
 import outshop.units.Said;
 import outshop.units.Want;
 
@@ -33,19 +30,11 @@ final class Grader implements Desk {
   private static final Bound FINE = new Bound(Outcome.FINE, Consequence.NUISANCE, 1, true);
 
   private final RuleBook book;
-  private final boolean brief;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Silence> silences = new ArrayList<>();
 
-  /**
-   * A grader by the pages of a book.
-   *
-   * @param brief whether findings come without the working, the assumed values and the cures, which
-   *     only a reader needs
-   */
-  Grader(RuleBook book, boolean brief) {
+  Grader(RuleBook book) {
     this.book = book;
-    this.brief = brief;
   }
 
   Judged judged() {
@@ -61,36 +50,29 @@ final class Grader implements Desk {
   private final class Open implements Judgement {
     private final RuleText rule;
     private final At at;
-    private final Map<String, String> texts = new LinkedHashMap<>();
-    private final List<Amount.Known> shown = new ArrayList<>();
+    private final Phrases phrases;
 
     Open(RuleText rule, At at) {
       this.rule = rule;
       this.at = at;
-      texts.put("at", at.described());
-      texts.put("name", at.called());
+      this.phrases = new Phrases(rule, at);
     }
 
     @Override
     public Judgement with(String name, Amount amount) {
-      if (amount instanceof Amount.Known known) {
-        shown.add(known);
-        texts.put(name, AmountText.text(known));
-      } else {
-        texts.put(name, amount.isAbsent() ? "none" : "not stated");
-      }
+      phrases.add(name, amount);
       return this;
     }
 
     @Override
     public Judgement with(String name, String word) {
-      texts.put(name, word);
+      phrases.add(name, word);
       return this;
     }
 
     @Override
     public Judgement with(String name, Said said) {
-      texts.put(name, said.or("not stated"));
+      phrases.add(name, said);
       return this;
     }
 
@@ -105,27 +87,38 @@ final class Grader implements Desk {
     }
 
     private void compare(Amount demand, Amount limit, boolean over) {
-      if (rule.bounds().stream().anyMatch(bound -> bound.over() != over)) {
-        throw new RuleBookException(
-            rule.name(), "it and its page disagree whether the limit is the most or the least");
-      }
-      for (Amount amount : List.of(demand, limit)) {
-        if (amount instanceof Amount.Absent absent) {
-          silences.add(new Silence(rule.name(), at, absent.label()));
-          return;
+      for (Bound bound : rule.bounds()) {
+        if (bound.over() != over) {
+          throw new RuleBookException(
+              rule.name(), "it and its page disagree whether the limit is the most or the least");
         }
       }
-      TreeSet<Want> wants = new TreeSet<>();
-      for (Amount amount : List.of(demand, limit)) {
-        if (amount instanceof Amount.Missing missing) {
-          wants.addAll(missing.wants());
-        }
+      if (isSilent(demand) || isSilent(limit)) {
+        return;
       }
-      if (!wants.isEmpty()) {
+      if (demand.isMissing() || limit.isMissing()) {
+        TreeSet<Want> wants = new TreeSet<>();
+        addWants(demand, wants);
+        addWants(limit, wants);
         cannotTell(List.copyOf(wants));
         return;
       }
       grade(demand.get(), limit.get(), over);
+    }
+
+    /** What is stated not to exist is not compared. */
+    private boolean isSilent(Amount amount) {
+      if (amount instanceof Amount.Absent absent) {
+        silences.add(new Silence(rule.name(), at, absent.label()));
+        return true;
+      }
+      return false;
+    }
+
+    private static void addWants(Amount amount, TreeSet<Want> wants) {
+      if (amount instanceof Amount.Missing missing) {
+        wants.addAll(missing.wants());
+      }
     }
 
     private void grade(Amount.Known demand, Amount.Known limit, boolean over) {
@@ -137,15 +130,7 @@ final class Grader implements Desk {
       Bound kindest =
           over ? passed(demand.low(), limit.high()) : passed(demand.high(), limit.low());
       Bound worst = over ? passed(demand.high(), limit.low()) : passed(demand.low(), limit.high());
-      String[] pair = AmountText.pair(demand, limit);
-      texts.put("demand", pair[0]);
-      texts.put("limit", pair[1]);
-      texts.put("when", when(demand));
-      texts.put("by", AmountText.text(Math.abs(demand.value() - limit.value()), demand.unit()));
-      texts.put(
-          "percent", AmountText.percent(limit.value() == 0 ? 0 : demand.value() / limit.value()));
-      shown.add(demand);
-      shown.add(limit);
+      phrases.compared(demand, limit);
       if (here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0) {
         cannotTell(wantsOf(demand, limit));
         return;
@@ -201,7 +186,7 @@ final class Grader implements Desk {
       } else if (said.is(word)) {
         fine();
       } else {
-        texts.put("said", said.or(""));
+        phrases.add("said", said.or(""));
         found("otherwise");
       }
     }
@@ -252,11 +237,10 @@ final class Grader implements Desk {
       if (wants.isEmpty()) {
         throw new RuleBookException(rule.name(), "cannot tell, but names nothing that is missing");
       }
-      String missing = String.join(", ", wants.stream().map(Want::name).toList());
       add(
           Outcome.CANNOT_TELL,
           worstConsequence(),
-          "Cannot tell about " + at.described() + ": wanted is " + missing,
+          "",
           Optional.empty(),
           Optional.empty(),
           Optional.empty(),
@@ -287,23 +271,10 @@ final class Grader implements Desk {
         double past,
         List<Want> wants,
         boolean softened) {
-      boolean computed = outcome == Outcome.CANNOT_TELL;
-      Origin sureness = Origin.STANDARD;
-      List<String> assumed = new ArrayList<>();
-      for (Amount.Known amount : shown) {
-        sureness = sureness.and(amount.origin());
-        for (Amount.Known leaf : brief ? List.<Amount.Known>of() : amount.assumptions()) {
-          String text = leaf.label() + " " + AmountText.text(leaf);
-          if (!assumed.contains(text)) {
-            assumed.add(text);
-          }
-        }
-      }
-      List<String> cures = new ArrayList<>();
-      if (outcome != Outcome.FINE && !computed && !brief) {
-        for (String cure : rule.cures()) {
-          cures.add(Texts.fill(rule.name(), cure, texts));
-        }
+      if (outcome == Outcome.CANNOT_TELL) {
+        phrases.cannotTell(wants);
+      } else {
+        phrases.say(sentence, outcome != Outcome.FINE);
       }
       findings.add(
           new Finding(
@@ -311,27 +282,18 @@ final class Grader implements Desk {
               outcome,
               consequence,
               at,
-              computed ? sentence : Texts.fill(rule.name(), sentence, texts),
+              phrases,
               demand,
               limit,
               mark,
               past,
-              brief ? List.of() : Workings.of(shown),
               rule.why(),
-              cures,
               rule.basis(),
               rule.source(),
-              assumed,
               wants,
-              sureness,
+              phrases.sureness(),
               softened));
     }
-  }
-
-  /** What case a solved figure belongs to, in words; nothing for other values. */
-  private static String when(Amount.Known demand) {
-    String solved = "circuit solved, ";
-    return demand.how().startsWith(solved) ? demand.how().substring(solved.length()) : "";
   }
 
   private static List<Want> wantsOf(Amount.Known... amounts) {

@@ -8,6 +8,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +23,13 @@ public final class RuleBook {
   private final Map<String, RuleText> rules;
 
   public RuleBook(Collection<RuleText> rules) {
-    this.rules = new TreeMap<>();
+    TreeMap<String, RuleText> byName = new TreeMap<>();
     for (RuleText rule : rules) {
-      if (this.rules.put(rule.name(), rule) != null) {
+      if (byName.put(rule.name(), rule) != null) {
         throw new RuleBookException(rule.name(), "there are two rules of this name");
       }
     }
+    this.rules = new LinkedHashMap<>(byName);
   }
 
   /** The rule book that was built with the program. */
@@ -53,7 +56,7 @@ public final class RuleBook {
 
   /** Every rule, in order of name. */
   public Collection<RuleText> all() {
-    return rules.values();
+    return Collections.unmodifiableCollection(rules.values());
   }
 
   public Optional<RuleText> find(String name) {

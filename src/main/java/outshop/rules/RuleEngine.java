@@ -5,8 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
-import org.kie.api.KieBase;
 import org.kie.api.runtime.KieSession;
+import org.kie.api.runtime.KieSessionsPool;
 import outshop.findings.Finding;
 
 /**
@@ -18,11 +18,13 @@ public final class RuleEngine {
   public static final String MODELS = "models.txt";
 
   private final RuleBook book;
-  private final KieBase base;
 
-  private RuleEngine(RuleBook book, KieBase base) {
+  /** Sessions that are used again and again: to make one costs more than to empty it. */
+  private final KieSessionsPool sessions;
+
+  private RuleEngine(RuleBook book, KieSessionsPool sessions) {
     this.book = book;
-    this.base = base;
+    this.sessions = sessions;
   }
 
   /** The engine with the rules that were built with the program. */
@@ -47,12 +49,13 @@ public final class RuleEngine {
         throw new RuleBookException(name, "cannot be loaded; build the program whole", e);
       }
     }
-    return new RuleEngine(book, KieBaseBuilder.createKieBaseFromModel(loaded));
+    return new RuleEngine(
+        book, KieBaseBuilder.createKieBaseFromModel(loaded).newKieSessionsPool(1));
   }
 
   /** The same rules with what other pages say about them; nothing is loaded again. */
   public RuleEngine with(RuleBook pages) {
-    return new RuleEngine(pages, base);
+    return new RuleEngine(pages, sessions);
   }
 
   public RuleBook book() {
@@ -68,30 +71,17 @@ public final class RuleEngine {
     return judge(facts).findings();
   }
 
-  /**
-   * As {@link #run}, each finding without its working, the assumed values and the cures: for
-   * checking many plans of which nobody reads the reports.
-   */
-  public List<Finding> outcomes(Collection<?> facts) {
-    return judge(facts, new Grader(book, true)).findings();
-  }
-
   /** As {@link #run}, with where a rule had nothing to compare. */
   public Judged judge(Collection<?> facts) {
-    return judge(facts, new Grader(book, false));
-  }
-
-  private Judged judge(Collection<?> facts, Grader grader) {
-    KieSession session = base.newKieSession();
-    try {
-      session.setGlobal("desk", grader);
-      for (Object fact : facts) {
-        session.insert(fact);
-      }
-      session.fireAllRules();
-    } finally {
-      session.dispose();
+    Grader grader = new Grader(book);
+    KieSession session = sessions.newKieSession();
+    session.setGlobal("desk", grader);
+    for (Object fact : facts) {
+      session.insert(fact);
     }
+    session.fireAllRules();
+    // Not in a finally: a session in which a rule failed is not used again.
+    session.dispose();
     return grader.judged();
   }
 }

@@ -70,6 +70,12 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
       }
     }
 
+    /** As for any two equal ones, without going through everything behind them. */
+    @Override
+    public int hashCode() {
+      return 31 * label.hashCode() + Double.hashCode(value);
+    }
+
     @Override
     public Known named(String newLabel) {
       return new Known(value, low, high, unit, origin, newLabel, how, from);
@@ -79,7 +85,7 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
   /** Nobody stated it: what is wanted, each once, in order of name. */
   record Missing(List<Want> wants) implements Amount {
     public Missing {
-      wants = List.copyOf(new TreeSet<>(wants));
+      wants = wants.size() < 2 ? List.copyOf(wants) : List.copyOf(new TreeSet<>(wants));
       if (wants.isEmpty()) {
         throw new IllegalArgumentException("a missing amount names what is missing");
       }

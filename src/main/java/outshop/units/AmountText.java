@@ -12,7 +12,29 @@ public final class AmountText {
   private static final int DIGITS = 3;
   private static final int MOST_DIGITS = 9;
 
+  private static final MathContext[] ROUNDED = rounded();
+
+  /** The last bits of a solved figure are chance: 4.545000000000001 is written as 4.545 is. */
+  private static final MathContext SETTLED = new MathContext(12, RoundingMode.HALF_EVEN);
+
   private AmountText() {}
+
+  /** By number of digits. */
+  private static MathContext[] rounded() {
+    MathContext[] rounded = new MathContext[MOST_DIGITS + 1];
+    for (int digits = 0; digits <= MOST_DIGITS; digits++) {
+      rounded[digits] = new MathContext(digits, RoundingMode.HALF_EVEN);
+    }
+    return rounded;
+  }
+
+  private static String withoutLastZeros(String decimal) {
+    int end = decimal.length();
+    while (decimal.charAt(end - 1) == '0') {
+      end--;
+    }
+    return decimal.substring(0, decimal.charAt(end - 1) == '.' ? end - 1 : end);
+  }
 
   /** A value with its unit, such as {@code 16.8 V}, {@code 60 mA}, {@code 62 mm}. */
   public static String text(Amount.Known amount) {
@@ -93,20 +115,12 @@ public final class AmountText {
     if (value == 0 || Double.isNaN(value) || Double.isInfinite(value)) {
       return value == 0 ? "0" : Double.toString(value);
     }
-    BigDecimal rounded =
-        BigDecimal.valueOf(value).round(new MathContext(digits, RoundingMode.HALF_EVEN));
+    BigDecimal settled = BigDecimal.valueOf(value).round(SETTLED);
+    BigDecimal rounded = settled.round(ROUNDED[digits]);
     if (rounded.precision() - rounded.scale() > digits) {
-      rounded = BigDecimal.valueOf(value).setScale(0, RoundingMode.HALF_EVEN);
+      rounded = settled.setScale(0, RoundingMode.HALF_EVEN);
     }
     String plain = rounded.toPlainString();
-    return plain.contains(".") ? withoutZeros(plain) : plain;
-  }
-
-  private static String withoutZeros(String decimal) {
-    int end = decimal.length();
-    while (decimal.charAt(end - 1) == '0') {
-      end--;
-    }
-    return decimal.substring(0, decimal.charAt(end - 1) == '.' ? end - 1 : end);
+    return plain.indexOf('.') < 0 ? plain : withoutLastZeros(plain);
   }
 }

@@ -30,15 +30,11 @@ final class Newton {
   private final Branches branches;
   private final Tree tree;
   private final int n;
-  private final Lu lu;
+  private final FewLoops fewLoops;
 
   /** Volts of each branch above its offset when those of the tree are at theirs. */
   private final double[] constant;
 
-  /** The part of the equations that does not change. */
-  private final double[] fixed;
-
-  private final double[] matrix;
   private final double[] residual;
   private final double[] sizes;
   private final double[] step;
@@ -59,9 +55,7 @@ final class Newton {
     this.branches = branches;
     this.tree = tree;
     n = tree.size;
-    lu = new Lu(n);
-    fixed = new double[n * n];
-    matrix = new double[n * n];
+    fewLoops = new FewLoops(branches, tree);
     residual = new double[n];
     sizes = new double[n];
     step = new double[n];
@@ -115,9 +109,6 @@ final class Newton {
         volts += tree.sign[at] * branches.offset[tree.branch[tree.place[at]]];
       }
       constant[k] = volts - branches.offset[k];
-      if (branches.isLinear(k)) {
-        stamp(fixed, k, k, branches.slope[k]);
-      }
     }
     for (int k = 0; k < branches.count; k++) {
       branches.amps[k] += branches.slope[k] * constant[k];
@@ -216,20 +207,24 @@ final class Newton {
    */
   private boolean direct(double falling) {
     rounds++;
-    System.arraycopy(fixed, 0, matrix, 0, matrix.length);
-    for (int k = 0; k < branches.count; k++) {
-      if (!branches.isLinear(k)) {
-        double slope = branches.slope[k];
-        stamp(matrix, k, k, slope < 0 ? slope * falling : slope);
-        if (branches.cross[k] != 0) {
-          stamp(matrix, k, branches.partner[k], branches.cross[k]);
-        }
-      }
-    }
     for (int i = 0; i < n; i++) {
       step[i] = -residual[i];
     }
-    return lu.solve(matrix, step) && largest(step) < Double.POSITIVE_INFINITY;
+    return (fewLoops.solve(falling, step) || dense(falling))
+        && largest(step) < Double.POSITIVE_INFINITY;
+  }
+
+  /** The whole set of equations, one a tree branch. */
+  private boolean dense(double falling) {
+    double[] matrix = new double[n * n];
+    for (int k = 0; k < branches.count; k++) {
+      double slope = branches.slope[k];
+      stamp(matrix, k, k, slope < 0 ? slope * falling : slope);
+      if (branches.cross[k] != 0) {
+        stamp(matrix, k, branches.partner[k], branches.cross[k]);
+      }
+    }
+    return new Lu(n).solve(matrix, step);
   }
 
   /** Counts in that the current of {@code row} changes with the volts of {@code column}. */

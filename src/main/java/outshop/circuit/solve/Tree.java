@@ -32,6 +32,7 @@ final class Tree {
   /** Live nets from the roots outward, without the roots. */
   private final int[] outward;
 
+  private final boolean[] held;
   private final int[] above;
   private final int[] aboveBranch;
 
@@ -40,6 +41,10 @@ final class Tree {
     int[] chosen = new int[nets];
     size = grow(nets, branches, chosen);
     branch = Arrays.copyOf(chosen, size);
+    held = new boolean[branches.count];
+    for (int k : branch) {
+      held[k] = true;
+    }
     refuseOpenSupplies(network, branches, nets);
     above = new int[nets];
     aboveBranch = new int[nets];
@@ -59,6 +64,11 @@ final class Tree {
     for (int k = 0; k < branches.count; k++) {
       layWay(k, branches, depth, placeAbove);
     }
+  }
+
+  /** Whether a branch is one of the tree's. */
+  boolean holds(int of) {
+    return held[of];
   }
 
   /** Fills in the volts of every live net; the others stay as they are. */

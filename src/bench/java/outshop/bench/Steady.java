@@ -1,0 +1,235 @@
+package outshop.bench;
+
+import java.io.IOException;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.atomic.AtomicInteger;
+import outshop.circuit.CircuitBuilder;
+import outshop.circuit.LoadCase;
+import outshop.circuit.solve.Network;
+import outshop.circuit.solve.NoSolution;
+import outshop.circuit.solve.Solver;
+import outshop.cli.Check;
+import outshop.figures.Bench;
+import outshop.figures.Facts;
+import outshop.render.json.JsonReport;
+import outshop.rules.RuleEngine;
+
+/**
+ * What one long-lived process gets done: each step by itself, the whole check, on one thread and on
+ * two, and whether memory grows. Prints a line a result: name, value, tab between.
+ *
+ * <p>Arguments: seconds a window, windows, checks of the memory run; below 0 there for the short
+ * form: yardstick, engine and check alone.
+ */
+public final class Steady {
+  private final RuleEngine engine = RuleEngine.load();
+  private final List<Demo> demos = Demo.all();
+  private final List<List<Object>> facts = new ArrayList<>();
+  private final double seconds;
+  private final int windows;
+  private long sink;
+
+  /** Does its work on the plan of a number; each call must stand alone. */
+  private interface Work {
+    long on(int plan);
+  }
+
+  private Steady(double seconds, int windows) throws IOException {
+    this.seconds = seconds;
+    this.windows = windows;
+    for (Demo demo : demos) {
+      facts.add(Facts.of(Bench.of(demo.plan(), demo.problems())));
+    }
+  }
+
+  public static void main(String[] arguments) throws Exception {
+    long began = cpu();
+    RuleEngine.load();
+    print("base first", (cpu() - began) / 1e6);
+    began = cpu();
+    RuleEngine.load();
+    print("base again", (cpu() - began) / 1e6);
+    Steady steady = new Steady(Double.parseDouble(arguments[0]), Integer.parseInt(arguments[1]));
+    int memory = Integer.parseInt(arguments[2]);
+    steady.counts();
+    steady.rate("yardstick", p -> yardstick());
+    steady.rate("engine", p -> steady.engine.run(steady.facts.get(p)).size());
+    steady.rate("check", steady::check);
+    if (memory < 0) {
+      System.exit(0);
+    }
+    steady.steps();
+    steady.twoThreads();
+    steady.sameWhateverTheThreads();
+    if (memory > 0) {
+      steady.memory(memory);
+    }
+    System.exit(steady.sink == 42 ? 1 : 0);
+  }
+
+  /** Plain work that every Java does at its own speed, to hold the others against. */
+  private static long yardstick() {
+    java.util.TreeMap<String, Integer> map = new java.util.TreeMap<>();
+    for (int i = 0; i < 500; i++) {
+      map.merge("key-" + i * 7919 % 211, 1, Integer::sum);
+    }
+    return map.size();
+  }
+
+  private void counts() {
+    print("plans", demos.size());
+    print("rules", engine.book().all().size());
+    print("facts", facts.stream().mapToInt(List::size).average().orElse(0));
+    print(
+        "findings", facts.stream().mapToInt(f -> engine.run(f).size()).average().orElse(0));
+  }
+
+  private long check(int plan) {
+    Demo demo = demos.get(plan).fresh();
+    return new Check(engine).report(demo.plan(), demo.problems()).fine().size();
+  }
+
+  private void steps() {
+    rate("circuit", p -> CircuitBuilder.build(demos.get(p).fresh().plan()).links().size());
+    rate(
+        "figures",
+        p -> {
+          Demo demo = demos.get(p).fresh();
+          return Facts.of(Bench.of(demo.plan(), demo.problems())).size();
+        });
+    List<List<Network>> networks = new ArrayList<>();
+    for (Demo demo : demos) {
+      Bench bench = Bench.of(demo.plan(), demo.problems());
+      List<Network> ofPlan = new ArrayList<>();
+      LoadCase.all().forEach(c -> bench.cases().network(c).ifPresent(ofPlan::add));
+      networks.add(ofPlan);
+    }
+    print("networks", networks.stream().mapToInt(List::size).average().orElse(0));
+    // Every case at its values and at the four ends of what is assumed, as a check solves them.
+    rate("solutions", p -> solved(networks.get(p), 5));
+  }
+
+  private static long solved(List<Network> networks, int times) {
+    long rounds = 0;
+    try {
+      for (int i = 0; i < times; i++) {
+        for (Network network : networks) {
+          rounds += Solver.solve(network).iterations();
+        }
+      }
+    } catch (NoSolution e) {
+      throw new IllegalStateException(e);
+    }
+    return rounds;
+  }
+
+  /** Plans a second of processor time, a line a window, after as many windows of warming up. */
+  private void rate(String name, Work work) {
+    for (int window = 0; window < 2 * windows; window++) {
+      long began = System.nanoTime();
+      long cpu = cpu();
+      long done = 0;
+      while (System.nanoTime() - began < seconds * 1e9) {
+        for (int p = 0; p < demos.size(); p++) {
+          sink += work.on(p);
+        }
+        done += demos.size();
+      }
+      if (window >= windows) {
+        print(name, done / ((cpu() - cpu) / 1e9));
+      }
+    }
+  }
+
+  private static long cpu() {
+    return ManagementFactory.getThreadMXBean().getCurrentThreadCpuTime();
+  }
+
+  /** How much more two threads get done than one, by the clock, window by window in turn. */
+  private void twoThreads() throws InterruptedException {
+    for (int window = 0; window < windows; window++) {
+      double one = together(1);
+      double two = together(2);
+      print("threads", two / one);
+    }
+  }
+
+  private double together(int threads) throws InterruptedException {
+    AtomicInteger done = new AtomicInteger();
+    CountDownLatch ended = new CountDownLatch(threads);
+    long end = System.nanoTime() + (long) (seconds * 1e9);
+    for (int t = 0; t < threads; t++) {
+      new Thread(
+              () -> {
+                while (System.nanoTime() < end) {
+                  for (int p = 0; p < demos.size(); p++) {
+                    check(p);
+                    done.incrementAndGet();
+                  }
+                }
+                ended.countDown();
+              })
+          .start();
+    }
+    ended.await();
+    return done.get() / seconds;
+  }
+
+  /** Ends the process where a report made beside others differs from one made alone. */
+  private void sameWhateverTheThreads() throws InterruptedException {
+    List<String> alone = new ArrayList<>();
+    for (int p = 0; p < demos.size(); p++) {
+      alone.add(json(p));
+    }
+    AtomicInteger differing = new AtomicInteger();
+    List<Thread> threads = new ArrayList<>();
+    for (int t = 0; t < 4; t++) {
+      Thread thread =
+          new Thread(
+              () -> {
+                for (int i = 0; i < 10 * demos.size(); i++) {
+                  int p = i % demos.size();
+                  differing.addAndGet(json(p).equals(alone.get(p)) ? 0 : 1);
+                }
+              });
+      threads.add(thread);
+      thread.start();
+    }
+    for (Thread thread : threads) {
+      thread.join();
+    }
+    if (differing.get() > 0) {
+      throw new IllegalStateException(differing + " reports differ when made beside others");
+    }
+    print("compared", 40 * demos.size());
+  }
+
+  private String json(int plan) {
+    Demo demo = demos.get(plan).fresh();
+    return JsonReport.text(new Check(engine).report(demo.plan(), demo.problems()));
+  }
+
+  /** Memory in use after a tenth of the checks, and after all of them. */
+  private void memory(int checks) {
+    for (int i = 0; i < checks; i++) {
+      sink += check(i % demos.size());
+      if (i == checks / 10) {
+        print("memory early", used());
+      }
+    }
+    print("memory late", used());
+    print("memory checks", checks);
+  }
+
+  private static double used() {
+    System.gc();
+    return ManagementFactory.getMemoryMXBean().getHeapMemoryUsage().getUsed() / 1e6;
+  }
+
+  private static void print(String name, double value) {
+    System.out.println(name + "\t" + value);
+  }
+}
