@@ -26,6 +26,9 @@ final class PartReader {
   static final String PART = "part";
   static final String KIND = "kind";
 
+  /** Where a part is one row's alone. */
+  private static final String ROWS = "wiring.wires.";
+
   /** Every table begins with the same columns: id, maker, title, price_each, origin, note. */
   private static final int OF_ALL = 6;
 
@@ -35,6 +38,7 @@ final class PartReader {
   private final Problems problems;
   private final Numbers numbers;
   private final Values values;
+  private final List<OpenPart> open = new ArrayList<>();
 
   PartReader(Catalogue catalogue, Problems problems, Numbers numbers, Values values) {
     this.catalogue = catalogue;
@@ -72,9 +76,18 @@ final class PartReader {
     }
   }
 
-  /** The part at an entry; empty if none is stated, or after an error. */
+  /** The places that were left open so far. */
+  List<OpenPart> open() {
+    return open;
+  }
+
+  /** The part at an entry; empty if none is stated or any will do, or after an error. */
   Optional<Part> read(Slot slot, Tree.Entry entry) {
     if (entry.value() instanceof Tree.Text text) {
+      if (isAny(text)) {
+        leaveOpen(slot, text, List.of(), entry);
+        return Optional.empty();
+      }
       if (!text.isBlank()) {
         return find(slot, slot.path(), text);
       }
@@ -98,6 +111,10 @@ final class PartReader {
       problems.error(kind.get(), path, "", "part: and kind: stand side by side", expected);
       return Optional.empty();
     }
+    if (part.isPresent() && part.get().value() instanceof Tree.Text text && isAny(text)) {
+      leaveOpen(slot, text, columns(slot, fields), part.get());
+      return Optional.empty();
+    }
     if (part.isPresent()) {
       return overridden(slot, part.get(), fields);
     }
@@ -106,6 +123,41 @@ final class PartReader {
     }
     problems.error(fields, slot.path(), "", "neither part: nor kind: stands here", idForm());
     return Optional.empty();
+  }
+
+  private boolean isAny(Tree.Text text) {
+    return text.text().equals(OpenPart.ANY) && catalogue.find(OpenPart.ANY).isEmpty();
+  }
+
+  /** Notes that any part will do; of which kind, its name says. */
+  private void leaveOpen(Slot slot, Tree.Text any, List<Tree.Entry> stated, Tree.Entry at) {
+    Optional<Kind> kind = slot.only().or(() -> OpenPart.kindOf(slot.name()));
+    if (slot.path().startsWith(ROWS) || kind.isEmpty()) {
+      boolean row = slot.path().startsWith(ROWS);
+      String what = row ? "no part can be left open here" : "any part of which kind?";
+      String named = "a name that begins with a kind, such as speaker-left, or ";
+      problems.error(any, slot.path(), any.text(), what, (row ? "" : named) + idForm());
+      return;
+    }
+    problems.note(
+        any,
+        slot.path(),
+        "any part will do here, so none counts as chosen",
+        "outshop choose finds which work, or " + idForm());
+    Draft draft = Draft.of(kind.get());
+    for (Tree.Entry entry : stated) {
+      column(slot, draft, entry);
+    }
+    Origin unstated = Origin.ASSUMED;
+    Origin origin = origin(draft, unstated);
+    open.add(
+        new OpenPart(
+            slot.name(),
+            kind.get(),
+            draft.numbers(),
+            draft.words(),
+            origin == unstated ? Optional.empty() : Optional.of(origin),
+            problems.place(at, slot.path())));
   }
 
   private Optional<Part> overridden(Slot slot, Tree.Entry at, Tree.Fields fields) {

@@ -30,8 +30,6 @@ import outshop.units.Want;
  * violation.
  */
 final class Grader implements Desk {
-  private static final Bound FINE = new Bound(Outcome.FINE, Consequence.NUISANCE, 1, true);
-
   private final RuleBook book;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Silence> silences = new ArrayList<>();
@@ -97,38 +95,17 @@ final class Grader implements Desk {
     }
 
     private void compare(Amount demand, Amount limit, boolean over) {
-      if (rule.bounds().stream().anyMatch(bound -> bound.over() != over)) {
-        throw new RuleBookException(
-            rule.name(), "it and its page disagree whether the limit is the most or the least");
+      Comparison compared = Comparison.of(rule, demand, limit, over);
+      switch (compared.state()) {
+        case SILENT -> silences.add(new Silence(rule.name(), at, compared.absent()));
+        case MISSING -> cannotTell(List.copyOf(compared.wants()));
+        case OPEN, JUDGED -> grade(compared, demand.get(), limit.get(), over);
       }
-      for (Amount amount : List.of(demand, limit)) {
-        if (amount instanceof Amount.Absent absent) {
-          silences.add(new Silence(rule.name(), at, absent.label()));
-          return;
-        }
-      }
-      TreeSet<Want> wants = new TreeSet<>();
-      for (Amount amount : List.of(demand, limit)) {
-        if (amount instanceof Amount.Missing missing) {
-          wants.addAll(missing.wants());
-        }
-      }
-      if (!wants.isEmpty()) {
-        cannotTell(List.copyOf(wants));
-        return;
-      }
-      grade(demand.get(), limit.get(), over);
     }
 
-    private void grade(Amount.Known demand, Amount.Known limit, boolean over) {
-      if (demand.unit() != limit.unit()) {
-        throw new RuleBookException(
-            rule.name(), "compares " + demand.unit() + " with " + limit.unit());
-      }
-      Bound here = passed(demand.value(), limit.value());
-      Bound kindest =
-          over ? passed(demand.low(), limit.high()) : passed(demand.high(), limit.low());
-      Bound worst = over ? passed(demand.high(), limit.low()) : passed(demand.low(), limit.high());
+    private void grade(
+        Comparison compared, Amount.Known demand, Amount.Known limit, boolean over) {
+      Bound here = compared.here();
       String[] pair = AmountText.pair(demand, limit);
       texts.put("demand", pair[0]);
       texts.put("limit", pair[1]);
@@ -138,15 +115,11 @@ final class Grader implements Desk {
           "percent", AmountText.percent(limit.value() == 0 ? 0 : demand.value() / limit.value()));
       shown.add(demand);
       shown.add(limit);
-      if (here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0) {
+      if (compared.state() == Comparison.State.OPEN) {
         cannotTell(wantsOf(demand, limit));
         return;
       }
-      boolean softened =
-          here.outcome() == Outcome.VIOLATION
-              && kindest.outcome() != Outcome.VIOLATION
-              && !rule.protectsPeople();
-      Outcome outcome = softened ? Outcome.WARNING : here.outcome();
+      Outcome outcome = compared.outcome();
       String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline(here);
       Finding.Mark mark = mark(here, limit, over);
       add(
@@ -158,16 +131,7 @@ final class Grader implements Desk {
           Optional.of(mark),
           past(demand, mark),
           List.of(),
-          softened);
-    }
-
-    private Bound passed(double demand, double limit) {
-      for (Bound bound : rule.bounds()) {
-        if (bound.passed(demand, limit)) {
-          return bound;
-        }
-      }
-      return FINE;
+          compared.softened());
     }
 
     /** The bound that was passed, or else the first one ahead. */
