@@ -1,6 +1,8 @@
 package outshop.plan;
 
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import outshop.catalogue.Kind;
@@ -31,16 +33,18 @@ public record OpenPart(
     words = Map.copyOf(words);
   }
 
-  /** The kind whose word a name begins with, the longest such word. */
+  /**
+   * The kind that a name speaks of: {@code receiver}, {@code speaker-left}. Nothing where it speaks
+   * of none or of several ({@code pack-plug}).
+   */
   static Optional<Kind> kindOf(String name) {
-    Optional<Kind> best = Optional.empty();
+    List<Kind> named = new ArrayList<>();
     for (Kind kind : Kind.values()) {
-      boolean longer = best.isEmpty() || kind.word().length() > best.get().word().length();
-      if (name.startsWith(kind.word()) && longer) {
-        best = Optional.of(kind);
+      if (("-" + name + "-").contains("-" + kind.word() + "-")) {
+        named.add(kind);
       }
     }
-    return best;
+    return named.size() == 1 ? Optional.of(named.get(0)) : Optional.empty();
   }
 
   /** A catalogue part as the plan would hold it in this place. */

@@ -55,7 +55,12 @@ final class PartReader {
    * @param only the kind it must be of, if only one will do
    * @param alsoHere which keys of the map are no business of the part itself
    */
-  record Slot(String path, String name, Optional<Kind> only, Predicate<String> alsoHere) {}
+  record Slot(String path, String name, Optional<Kind> only, Predicate<String> alsoHere) {
+    /** The kind it must be of, or that its name speaks of. */
+    Optional<Kind> kind() {
+      return only.or(() -> OpenPart.kindOf(name));
+    }
+  }
 
   /** What is being put together of one part: what stands in the map, over what was there before. */
   private record Draft(
@@ -85,7 +90,7 @@ final class PartReader {
   Optional<Part> read(Slot slot, Tree.Entry entry) {
     if (entry.value() instanceof Tree.Text text) {
       if (isAny(text)) {
-        leaveOpen(slot, text, List.of(), entry);
+        leaveOpen(slot, text, slot.kind(), List.of(), entry);
         return Optional.empty();
       }
       if (!text.isBlank()) {
@@ -105,14 +110,15 @@ final class PartReader {
   private Optional<Part> read(Slot slot, Tree.Fields fields) {
     Optional<Tree.Entry> part = fields.find(PART);
     Optional<Tree.Entry> kind = fields.find(KIND);
+    if (part.isPresent() && part.get().value() instanceof Tree.Text text && isAny(text)) {
+      Optional<Kind> of = kind.isPresent() ? statedKind(slot, kind.get()) : slot.kind();
+      leaveOpen(slot, text, of, columns(slot, fields), part.get());
+      return Optional.empty();
+    }
     if (part.isPresent() && kind.isPresent()) {
       String path = slot.path() + "." + KIND;
       String expected = "part: for a part of the catalogue, or kind: for one written out here";
       problems.error(kind.get(), path, "", "part: and kind: stand side by side", expected);
-      return Optional.empty();
-    }
-    if (part.isPresent() && part.get().value() instanceof Tree.Text text && isAny(text)) {
-      leaveOpen(slot, text, columns(slot, fields), part.get());
       return Optional.empty();
     }
     if (part.isPresent()) {
@@ -129,13 +135,13 @@ final class PartReader {
     return text.text().equals(OpenPart.ANY) && catalogue.find(OpenPart.ANY).isEmpty();
   }
 
-  /** Notes that any part will do; of which kind, its name says. */
-  private void leaveOpen(Slot slot, Tree.Text any, List<Tree.Entry> stated, Tree.Entry at) {
-    Optional<Kind> kind = slot.only().or(() -> OpenPart.kindOf(slot.name()));
-    if (slot.path().startsWith(ROWS) || kind.isEmpty()) {
-      boolean row = slot.path().startsWith(ROWS);
-      String what = row ? "no part can be left open here" : "any part of which kind?";
-      String named = "a name that begins with a kind, such as speaker-left, or ";
+  /** Notes that any part of a kind will do. */
+  private void leaveOpen(
+      Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated, Tree.Entry at) {
+    boolean row = slot.path().startsWith(ROWS);
+    if (row || kind.isEmpty()) {
+      String what = row ? "no part can be left open here" : "any part will do, but of which kind?";
+      String named = "the kind beside it, {kind: connector, part: any}, or ";
       problems.error(any, slot.path(), any.text(), what, (row ? "" : named) + idForm());
       return;
     }
@@ -146,7 +152,11 @@ final class PartReader {
         "outshop choose finds which work, or " + idForm());
     Draft draft = Draft.of(kind.get());
     for (Tree.Entry entry : stated) {
-      column(slot, draft, entry);
+      if (entry.key().equals("id")) {
+        keepsItsId(slot, entry);
+      } else {
+        column(slot, draft, entry);
+      }
     }
     Origin unstated = Origin.ASSUMED;
     Origin origin = origin(draft, unstated);
@@ -175,8 +185,7 @@ final class PartReader {
     boolean changed = false;
     for (Tree.Entry entry : columns(slot, fields)) {
       if (entry.key().equals("id")) {
-        String what = "a part of the catalogue keeps its id";
-        problems.error(entry, slot.path() + ".id", "", what, "part: alone");
+        keepsItsId(slot, entry);
       } else {
         changed |= column(slot, draft, entry);
       }
@@ -185,17 +194,27 @@ final class PartReader {
         changed ? part(draft, whole.id(), origin(draft, whole.origin()), slot, at) : whole);
   }
 
-  private Optional<Part> writtenOut(Slot slot, Tree.Entry at, Tree.Fields fields) {
+  private void keepsItsId(Slot slot, Tree.Entry entry) {
+    String what = "a part of the catalogue keeps its id";
+    problems.error(entry, slot.path() + ".id", "", what, "part: alone");
+  }
+
+  private Optional<Kind> statedKind(Slot slot, Tree.Entry at) {
     String path = slot.path() + "." + KIND;
     List<String> allowed = slot.only().map(k -> List.of(k.word())).orElseGet(Kind::words);
     if (!(at.value() instanceof Tree.Text text) || text.isBlank()) {
       problems.error(at.value(), path, "", "no kind stands here", Words.either(allowed));
       return Optional.empty();
     }
-    if (!values.word(allowed, path, text)) {
+    return values.word(allowed, path, text) ? Kind.of(text.text()) : Optional.empty();
+  }
+
+  private Optional<Part> writtenOut(Slot slot, Tree.Entry at, Tree.Fields fields) {
+    Optional<Kind> kind = statedKind(slot, at);
+    if (kind.isEmpty()) {
       return Optional.empty();
     }
-    Draft draft = Draft.of(Kind.of(text.text()).orElseThrow());
+    Draft draft = Draft.of(kind.get());
     for (Tree.Entry entry : columns(slot, fields)) {
       if (column(slot, draft, entry) && entry.key().equals("id")) {
         idIsFree(slot, draft.words().get("id"), entry);

@@ -1,9 +1,9 @@
 package outshop.rules;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import org.kie.api.definition.rule.Rule;
 import outshop.circuit.At;
 import outshop.findings.Outcome;
@@ -70,8 +70,8 @@ final class Tally implements Desk {
                 rule.name(),
                 at,
                 compared.outcome(),
-                compared.kindest().outcome() == Outcome.VIOLATION,
-                compared.worst().outcome() == Outcome.VIOLATION,
+                compared.kindest().outcome(),
+                compared.worst().outcome(),
                 compared.wants()));
       }
     }
@@ -116,8 +116,8 @@ final class Tally implements Desk {
     }
 
     private void plain(Outcome outcome, List<Want> wants) {
-      boolean violation = outcome == Outcome.VIOLATION;
-      verdicts.add(new Verdict(rule.name(), at, outcome, violation, violation, Set.copyOf(wants)));
+      verdicts.add(
+          new Verdict(rule.name(), at, outcome, outcome, outcome, new HashSet<>(wants)));
     }
   }
 }

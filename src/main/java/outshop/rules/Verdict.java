@@ -9,12 +9,12 @@ import outshop.units.Want;
  * How one rule ended at one place, without a word of text: for those who ask thousands of times.
  *
  * @param outcome as a report would give it
- * @param sure whether a violation is one at the kindest end of all ranges as well
- * @param possible whether it is a violation at the worst end of all ranges
+ * @param kindest at the kindest end of all ranges
+ * @param worst at the worst end of all ranges
  * @param wants what is missing, where it cannot be told
  */
 public record Verdict(
-    String rule, At at, Outcome outcome, boolean sure, boolean possible, Set<Want> wants) {
+    String rule, At at, Outcome outcome, Outcome kindest, Outcome worst, Set<Want> wants) {
 
   public Verdict {
     wants = Set.copyOf(wants);
