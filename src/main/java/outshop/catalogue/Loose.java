@@ -12,6 +12,12 @@ import java.util.function.Consumer;
  * @param watcher is told of every column that is read
  */
 public record Loose(Map<String, Span> spans, Consumer<String> watcher) {
+  /** What the watcher is told where the row itself is looked at: its place, or its origin. */
+  public static final String ROW = "(row)";
+
+  /** What the watcher is told where all columns are read at once. */
+  public static final String ALL = "(all)";
+
   /** Of a part that stands for itself alone. */
   public static final Loose NOTHING = new Loose(Map.of(), column -> {});
 

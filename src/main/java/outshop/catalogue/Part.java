@@ -49,6 +49,30 @@ public record Part(
     notes = Map.copyOf(notes);
   }
 
+  @Override
+  public Map<String, Double> numbers() {
+    loose.watcher().accept(Loose.ALL);
+    return numbers;
+  }
+
+  @Override
+  public Map<String, String> words() {
+    loose.watcher().accept(Loose.ALL);
+    return words;
+  }
+
+  @Override
+  public Origin origin() {
+    loose.watcher().accept(Loose.ROW);
+    return origin;
+  }
+
+  @Override
+  public Place place() {
+    loose.watcher().accept(Loose.ROW);
+    return place;
+  }
+
   /**
    * The number in a column, as far as it is known; a blank one is the column's assumed default
    * where it has one.

@@ -1,13 +1,10 @@
 package outshop.cli;
 
-import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import outshop.findings.Outcome;
-import outshop.input.Shown;
 import outshop.input.UnusableInput;
 import outshop.render.json.JsonReport;
 import outshop.render.terminal.Look;
@@ -42,7 +39,7 @@ final class CheckCommand implements Command {
     Optional<Path> to = Paths.optional(given.value("--to"));
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
-      refuseInput(to.get(), plan, files.catalogue());
+      OutFile.refuseInput("--to", to.get(), plan, files.catalogue());
     }
     Report report = new Check(RuleEngine.load()).report(files.plan(), files.problems());
     if (to.isPresent()) {
@@ -80,23 +77,5 @@ final class CheckCommand implements Command {
     boolean found = report.count(Outcome.VIOLATION) > 0;
     boolean open = report.count(Outcome.WARNING) > 0 || report.count(Outcome.CANNOT_TELL) > 0;
     return found || (strict && open) ? Exit.FOUND : Exit.OK;
-  }
-
-  /** A report must not take the place of what it was made from. */
-  private static void refuseInput(Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
-    try {
-      if (!Files.exists(to)) {
-        return;
-      }
-      Path real = to.toRealPath();
-      boolean isPlan = real.equals(plan.toRealPath());
-      boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
-      if (isPlan || inCatalogue) {
-        throw new UsageFault(
-            "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
-      }
-    } catch (IOException e) {
-      throw new UsageFault("--to " + Shown.text(to.toString()) + " cannot be looked at");
-    }
   }
 }

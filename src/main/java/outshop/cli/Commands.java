@@ -8,6 +8,7 @@ final class Commands {
   static final List<String> NAMES =
       List.of(
           "check",
+          "choose",
           "explain",
           "rules",
           "new-catalogue",
@@ -22,6 +23,7 @@ final class Commands {
   static Optional<Command> find(String name) {
     return switch (name) {
       case "check" -> Optional.of(new CheckCommand());
+      case "choose" -> Optional.of(new ChooseCommand());
       case "explain" -> Optional.of(new ExplainCommand());
       case "rules" -> Optional.of(new RulesCommand());
       case "new-catalogue" -> Optional.of(new NewCatalogueCommand());

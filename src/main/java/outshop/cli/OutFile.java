@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.StandardOpenOption;
+import java.util.Optional;
 import outshop.input.Shown;
 
 /** Writes a file so that it is never half there: beside its place first, then moved. */
@@ -40,6 +41,24 @@ final class OutFile {
       }
     } catch (IOException e) {
       throw new UsageFault("cannot write " + name + ": " + reason(e));
+    }
+  }
+
+  /** What is written must not take the place of what it was made from. */
+  static void refuseInput(String option, Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
+    try {
+      if (!Files.exists(to)) {
+        return;
+      }
+      Path real = to.toRealPath();
+      boolean isPlan = real.equals(plan.toRealPath());
+      boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
+      if (isPlan || inCatalogue) {
+        throw new UsageFault(
+            option + " " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
+      }
+    } catch (IOException e) {
+      throw new UsageFault(option + " " + Shown.text(to.toString()) + " cannot be looked at");
     }
   }
 

@@ -17,6 +17,7 @@ import outshop.units.Origin;
  * @param numbers what the plan states of it, whichever part it will be
  * @param words likewise
  * @param origin where the plan says its values come from, if it does
+ * @param place where {@code any} stands in the plan
  */
 public record OpenPart(
     String name,

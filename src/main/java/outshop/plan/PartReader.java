@@ -90,7 +90,7 @@ final class PartReader {
   Optional<Part> read(Slot slot, Tree.Entry entry) {
     if (entry.value() instanceof Tree.Text text) {
       if (isAny(text)) {
-        leaveOpen(slot, text, slot.kind(), List.of(), entry);
+        leaveOpen(slot, text, slot.kind(), List.of());
         return Optional.empty();
       }
       if (!text.isBlank()) {
@@ -112,7 +112,7 @@ final class PartReader {
     Optional<Tree.Entry> kind = fields.find(KIND);
     if (part.isPresent() && part.get().value() instanceof Tree.Text text && isAny(text)) {
       Optional<Kind> of = kind.isPresent() ? statedKind(slot, kind.get()) : slot.kind();
-      leaveOpen(slot, text, of, columns(slot, fields), part.get());
+      leaveOpen(slot, text, of, columns(slot, fields));
       return Optional.empty();
     }
     if (part.isPresent() && kind.isPresent()) {
@@ -137,7 +137,7 @@ final class PartReader {
 
   /** Notes that any part of a kind will do. */
   private void leaveOpen(
-      Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated, Tree.Entry at) {
+      Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated) {
     boolean row = slot.path().startsWith(ROWS);
     if (row || kind.isEmpty()) {
       String what = row ? "no part can be left open here" : "any part will do, but of which kind?";
@@ -167,7 +167,7 @@ final class PartReader {
             draft.numbers(),
             draft.words(),
             origin == unstated ? Optional.empty() : Optional.of(origin),
-            problems.place(at, slot.path())));
+            problems.place(any, slot.path())));
   }
 
   private Optional<Part> overridden(Slot slot, Tree.Entry at, Tree.Fields fields) {

@@ -78,9 +78,6 @@ final class Explainer {
     }
     among = inside ? among : space.all();
     List<TreeSet<String>> read = trials.read(point, asked.family());
-    for (TreeSet<String> columns : read) {
-      columns.add(Likeness.ROW);
-    }
     BitSet[] sets =
         distrusted.contains(verdict.rule())
             ? alike(point, read, among)

@@ -9,15 +9,13 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import outshop.catalogue.Column;
 import outshop.catalogue.Columns;
+import outshop.catalogue.Loose;
 import outshop.catalogue.Part;
 import outshop.input.Problem;
 import outshop.units.Origin;
 
 /** In what the choices of each place are alike. */
 final class Likeness {
-  /** Not a column: whether the row's values are guesses, and what the readers said about it. */
-  static final String ROW = "(row)";
-
   private final Space space;
   private final Map<String, String> remarks = new HashMap<>();
 
@@ -70,8 +68,8 @@ final class Likeness {
           differing.add(column.name());
         }
       }
-      if (!Objects.equals(value(first, ROW), value(other, ROW))) {
-        differing.add(ROW);
+      if (!Objects.equals(value(first, Loose.ROW), value(other, Loose.ROW))) {
+        differing.add(Loose.ROW);
       }
     }
     return differing;
@@ -90,7 +88,7 @@ final class Likeness {
   }
 
   private Object value(Part part, String column) {
-    if (column.equals(ROW)) {
+    if (column.equals(Loose.ROW)) {
       String row = part.place().file() + ":" + part.place().line();
       return List.of(part.origin() == Origin.GUESS, remarks.getOrDefault(row, ""));
     }

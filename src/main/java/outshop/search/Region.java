@@ -1,13 +1,14 @@
 package outshop.search;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeSet;
+import java.util.Set;
 import outshop.figures.Facts;
 import outshop.findings.Outcome;
 import outshop.rules.Verdict;
@@ -17,9 +18,6 @@ import outshop.rules.Verdict;
  * those in which everything does.
  */
 final class Region {
-  /** Below this a cell is checked one by one. */
-  private static final double WORTH_A_LOOK = 64;
-
   private static final int MOST_EXPLAINED = 3;
   private static final int PROOFS = 3;
 
@@ -35,15 +33,20 @@ final class Region {
   private final Likeness likeness;
   private final BitSet[] all;
   private final Boxes boxes;
+  private final Boxes[] clear;
   private final boolean looksForWorking;
 
-  Region(Space space, Trials trials, java.util.Set<String> distrusted) {
+  Region(Space space, Trials trials, Set<String> distrusted) {
     this.space = space;
     this.trials = trials;
     this.likeness = new Likeness(space);
     this.explainer = new Explainer(space, trials, likeness, distrusted);
     this.all = space.all();
     this.boxes = new Boxes(all);
+    this.clear = new Boxes[Facts.families()];
+    for (int family = 0; family < clear.length; family++) {
+      clear[family] = new Boxes(all);
+    }
     this.looksForWorking = !distrusted.contains(EVERYTHING_WORKS);
   }
 
@@ -55,18 +58,62 @@ final class Region {
     return explainer;
   }
 
-  /** The box around a point that covers most of a cell: one that is known, else a new one. */
+  /**
+   * The box around a point that covers most of a cell: one in which nothing works, if the point does
+   * not; else what the boxes of every family, in which its rules find no violation, have in common.
+   */
   Box around(int[] point, BitSet[] cell) {
     Optional<Box> known = boxes.covering(point, cell);
     if (known.isPresent()) {
       return known.get();
     }
-    List<Verdict> verdicts = trials.check(point);
-    List<Verdict> violations = verdicts.stream().filter(Verdict::isViolation).toList();
-    if (violations.isEmpty()) {
-      return working(point, cell, verdicts);
+    BitSet[] sets = cell;
+    for (int family = 0; family < clear.length; family++) {
+      Optional<Box> clean = clear[family].covering(point, cell);
+      if (clean.isEmpty()) {
+        Trials.Watch watch = trials.watched(point, family);
+        List<Verdict> violations =
+            watch.verdicts().stream().filter(Verdict::isViolation).toList();
+        if (!violations.isEmpty()) {
+          return ruledOut(point, cell, violations);
+        }
+        clean = Optional.of(clean(point, family, watch));
+        clear[family].add(clean.get());
+      }
+      sets = inside(sets, clean.get());
     }
-    return ruledOut(point, cell, violations);
+    return new Box(sets, true, "");
+  }
+
+  /**
+   * A box around a point in which the rules of a family find no violation: all that is alike in what
+   * was read; and where numbers may differ as well without any harm, all that is roughly alike.
+   */
+  private Box clean(int[] point, int family, Trials.Watch watch) {
+    BitSet[] rough = new BitSet[point.length];
+    BitSet[] same = new BitSet[point.length];
+    boolean differ = false;
+    for (int s = 0; s < rough.length; s++) {
+      rough[s] = likeness.roughlyLike(s, point[s], watch.read().get(s), all[s]);
+      same[s] = likeness.like(s, point[s], watch.read().get(s), all[s]);
+      differ |= !rough[s].equals(same[s]);
+    }
+    if (differ && looksForWorking) {
+      Map<Map.Entry<String, String>, List<Verdict>> expected = byPlace(watch.verdicts());
+      if (harmless(rough, family, expected)) {
+        prove(rough, family, point);
+        return Box.of(rough, all, true, "");
+      }
+      for (int s = 0; s < rough.length; s++) {
+        BitSet[] tried = same.clone();
+        tried[s] = rough[s];
+        if (!rough[s].equals(same[s]) && harmless(tried, family, expected)) {
+          same = tried;
+        }
+      }
+      prove(same, family, point);
+    }
+    return Box.of(same, all, true, "");
   }
 
   /** A box around a point that does not work, which also is kept. */
@@ -86,59 +133,12 @@ final class Region {
     }
   }
 
-  /** A box around a point that works: as much of the cell as can be told to work with it. */
-  private Box working(int[] point, BitSet[] cell, List<Verdict> verdicts) {
-    BitSet[] sets = single(point);
-    if (looksForWorking && Space.size(cell).doubleValue() >= WORTH_A_LOOK) {
-      sets = reach(point, cell, verdicts);
-      prove(sets, point);
-    }
-    return Box.of(sets, all, true, "");
-  }
-
-  private BitSet[] reach(int[] point, BitSet[] cell, List<Verdict> verdicts) {
-    Map<Map.Entry<String, String>, List<Verdict>> expected = byPlace(verdicts);
-    BitSet[] alike = new BitSet[cell.length];
-    List<TreeSet<String>> read = read(point);
-    for (int s = 0; s < alike.length; s++) {
-      alike[s] = likeness.roughlyLike(s, point[s], read.get(s), cell[s]);
-    }
-    if (works(alike, expected)) {
-      return alike;
-    }
-    BitSet[] sets = single(point);
-    for (int s = 0; s < sets.length; s++) {
-      BitSet same = likeness.like(s, point[s], read.get(s), cell[s]);
-      for (BitSet wider : List.of(alike[s], same)) {
-        BitSet[] tried = sets.clone();
-        tried[s] = wider;
-        if (wider.cardinality() > 1 && works(tried, expected)) {
-          sets = tried;
-          break;
-        }
-      }
-    }
-    return sets;
-  }
-
-  private List<TreeSet<String>> read(int[] point) {
-    List<TreeSet<String>> read = new ArrayList<>();
-    for (int s = 0; s < point.length; s++) {
-      read.add(new TreeSet<>(List.of(Likeness.ROW)));
-    }
-    for (int family = 0; family < Facts.families(); family++) {
-      List<TreeSet<String>> one = trials.read(point, family);
-      for (int s = 0; s < point.length; s++) {
-        read.get(s).addAll(one.get(s));
-      }
-    }
-    return read;
-  }
-
-  /** Whether no combination of a cell can have a violation, by the same questions as at a point. */
-  private boolean works(BitSet[] cell, Map<Map.Entry<String, String>, List<Verdict>> expected) {
+  /** Whether a family's rules can find no violation in a cell, asking the same as at a point. */
+  private boolean harmless(
+      BitSet[] cell, int family, Map<Map.Entry<String, String>, List<Verdict>> expected) {
     for (Blend.End end : Blend.End.values()) {
-      Map<Map.Entry<String, String>, List<Verdict>> found = byPlace(trials.look(cell, end));
+      Map<Map.Entry<String, String>, List<Verdict>> found =
+          byPlace(trials.look(cell, end, family));
       if (!found.keySet().equals(expected.keySet())) {
         return false;
       }
@@ -174,18 +174,15 @@ final class Region {
     return byPlace;
   }
 
-  /** Checks some combinations of a box in which everything is to work. */
-  private void prove(BitSet[] sets, int[] point) {
-    if (Space.size(sets).bitLength() <= 1) {
-      return;
-    }
-    Random random = new Random(java.util.Arrays.hashCode(point));
+  /** Checks some combinations of a box in which a family's rules are to find no violation. */
+  private void prove(BitSet[] sets, int family, int[] point) {
+    Random random = new Random(Arrays.hashCode(point) * 31L + family);
     for (int n = 0; n < PROOFS; n++) {
       int[] member = new int[sets.length];
       for (int s = 0; s < member.length; s++) {
         member[s] = Explainer.random(sets[s], random);
       }
-      if (trials.check(member).stream().anyMatch(Verdict::isViolation)) {
+      if (trials.check(member, family).stream().anyMatch(Verdict::isViolation)) {
         throw new Distrust(EVERYTHING_WORKS);
       }
     }

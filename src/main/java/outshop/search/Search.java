@@ -107,7 +107,7 @@ public final class Search {
         cover.works(),
         best,
         first.isComplete(),
-        none ? Optional.of(new Nearest(space, trials, engine).hindrance()) : Optional.empty(),
+        none ? Optional.of(new NearMiss(space, trials, engine).hindrance()) : Optional.empty(),
         effort(region.boxes().size()));
   }
 

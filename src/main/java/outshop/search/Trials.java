@@ -8,6 +8,9 @@ import java.util.OptionalInt;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
+import outshop.catalogue.Column;
+import outshop.catalogue.Columns;
+import outshop.catalogue.Loose;
 import outshop.catalogue.Part;
 import outshop.figures.Bench;
 import outshop.figures.Facts;
@@ -72,6 +75,11 @@ final class Trials {
 
   /** Which columns of which place are read on the way to a family's facts. */
   List<TreeSet<String>> read(int[] point, int family) {
+    return watched(point, family).read();
+  }
+
+  /** What one family's rules find in one combination, and what is read for it of each place. */
+  Watch watched(int[] point, int family) {
     List<TreeSet<String>> read = new ArrayList<>();
     List<Part> parts = new ArrayList<>();
     for (int s = 0; s < point.length; s++) {
@@ -80,9 +88,19 @@ final class Trials {
       parts.add(Blend.watched(space.part(s, point[s]), columns::add));
     }
     looks.incrementAndGet();
-    verdicts(bench(parts), family);
-    return read;
+    List<Verdict> verdicts = verdicts(bench(parts), family);
+    for (int s = 0; s < point.length; s++) {
+      if (read.get(s).contains(Loose.ALL)) {
+        for (Column column : Columns.of(space.part(s, point[s]).kind())) {
+          read.get(s).add(column.name());
+        }
+      }
+    }
+    return new Watch(verdicts, read);
   }
+
+  /** What a family's rules found, and the columns that were read, by place. */
+  record Watch(List<Verdict> verdicts, List<TreeSet<String>> read) {}
 
   /** What the rules find in a cell: what holds for every combination of it. */
   List<Verdict> look(BitSet[] cell, Blend.End end) {

@@ -14,7 +14,7 @@ import outshop.rules.RuleEngine;
 import outshop.rules.Verdict;
 
 /** Looks for what stands in the way: which rules, and the combination with the fewest violations. */
-final class Nearest {
+final class NearMiss {
   private static final int DRAWN = 300;
   private static final int MOST_TRIED = 600;
 
@@ -23,7 +23,7 @@ final class Nearest {
   private final RuleEngine engine;
   private int tried;
 
-  Nearest(Space space, Trials trials, RuleEngine engine) {
+  NearMiss(Space space, Trials trials, RuleEngine engine) {
     this.space = space;
     this.trials = trials;
     this.engine = engine;
