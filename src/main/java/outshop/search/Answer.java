@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param best the best of all that work, in order
  * @param bestIsSure whether these are the best of all, and fewer than asked for only if there are no
  *     more
+ * @param chance one that works, come upon where the search was stopped before it found any
  * @param hindrance what stands in the way, where nothing was found that works
  * @param effort what it took
  */
@@ -22,6 +23,7 @@ public record Answer(
     BigInteger works,
     List<Found> best,
     boolean bestIsSure,
+    Optional<Found> chance,
     Optional<Hindrance> hindrance,
     Effort effort) {
 

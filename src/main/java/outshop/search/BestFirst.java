@@ -115,12 +115,15 @@ final class BestFirst {
     if (box == null) {
       box = Box.of(Region.single(point), space.all(), true, "");
       if (seen.add(asList(point))) {
+        Optional<Box> out = region.ruledOut(point, cell);
+        if (out.isPresent()) {
+          push(cell, out.get(), rank);
+          return;
+        }
         List<Object> facts = trials.facts(point);
         List<Verdict> verdicts = trials.check(facts);
-        List<Verdict> violations = verdicts.stream().filter(Verdict::isViolation).toList();
-        if (!violations.isEmpty()) {
-          push(cell, region.ruledOut(point, cell, violations), rank);
-          return;
+        if (verdicts.stream().anyMatch(Verdict::isViolation)) {
+          throw new Distrust(Region.EVERYTHING_WORKS);
         }
         Found found = measure.found(point, facts, verdicts);
         queue.add(

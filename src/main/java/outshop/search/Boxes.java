@@ -31,6 +31,18 @@ final class Boxes {
     return List.copyOf(boxes);
   }
 
+  /** Leaves out the boxes that rest on a rule. */
+  synchronized void forget(String rule) {
+    List<Box> kept = boxes.stream().filter(b -> !b.reason().equals(rule)).toList();
+    boxes.clear();
+    for (BitSet[] slot : holding) {
+      for (BitSet numbers : slot) {
+        numbers.clear();
+      }
+    }
+    kept.forEach(this::add);
+  }
+
   synchronized void add(Box box) {
     int number = boxes.size();
     boxes.add(box);

@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Random;
 import java.util.Set;
@@ -29,6 +30,9 @@ import outshop.rules.Verdict;
 final class Explainer {
   private static final int PROOFS = 4;
 
+  /** Behind a rule's name: only its ranges of numbers are not trusted. */
+  static final String RANGES = " (ranges)";
+
   private final Space space;
   private final Trials trials;
   private final Likeness likeness;
@@ -40,7 +44,12 @@ final class Explainer {
   private record Element(int slot, String column) {}
 
   /** What is being explained. */
-  private record Case(int[] point, Verdict verdict, int family, Outcome level) {}
+  private record Case(
+      int[] point, Verdict verdict, int family, Outcome level, List<Blend.End> ends) {
+    Case at(Blend.End... others) {
+      return new Case(point, verdict, family, level, List.of(others));
+    }
+  }
 
   Explainer(Space space, Trials trials, Likeness likeness, Set<String> distrusted) {
     this.space = space;
@@ -60,6 +69,14 @@ final class Explainer {
     return copy;
   }
 
+  /** Forgets which choices are ruled out by themselves. */
+  synchronized void forget() {
+    BitSet[] whole = space.all();
+    for (int s = 0; s < alive.length; s++) {
+      alive[s] = whole[s];
+    }
+  }
+
   /**
    * The box of a verdict.
    *
@@ -70,7 +87,7 @@ final class Explainer {
     if (family.isEmpty()) {
       return Box.of(single(point), all, false, verdict.rule());
     }
-    Case asked = new Case(point, verdict, family.getAsInt(), level);
+    Case asked = new Case(point, verdict, family.getAsInt(), level, List.of(Blend.End.LOW));
     BitSet[] among = alive();
     boolean inside = true;
     for (int s = 0; s < point.length; s++) {
@@ -140,15 +157,29 @@ final class Explainer {
     if (!holds(asked, fixed(asked, elements, among))) {
       return alike(asked.point(), read, among);
     }
+    return decided(asked, elements, among)
+        .or(() -> decided(asked.at(Blend.End.LOW, Blend.End.HIGH), elements, among))
+        .orElseGet(() -> alike(asked.point(), read, among));
+  }
+
+  /** The box by the ends that are asked for; empty if it does not stand at the other end. */
+  private Optional<BitSet[]> decided(Case asked, List<Element> elements, BitSet[] among) {
     List<Element> needed =
         holds(asked, fixed(asked, List.of(), among))
             ? List.of()
             : least(asked, among, List.of(), false, elements);
-    BitSet[] sets = fixed(asked, needed, among);
-    for (Element element : needed) {
-      widen(asked, element, needed, sets, among);
+    BitSet[] narrow = fixed(asked, needed, among);
+    BitSet[] wide = narrow.clone();
+    boolean ranges = !distrusted.contains(asked.verdict().rule() + RANGES);
+    for (Element element : ranges ? needed : List.<Element>of()) {
+      widen(asked, element, needed, wide, among);
     }
-    return sets;
+    for (BitSet[] sets : List.of(wide, narrow)) {
+      if (holds(asked.at(Blend.End.HIGH), sets)) {
+        return Optional.of(sets);
+      }
+    }
+    return Optional.empty();
   }
 
   /** The fewest elements, out of some, that must be fixed beside others; found by halving. */
@@ -267,7 +298,7 @@ final class Explainer {
 
   /** Whether the rule gives the verdict for the whole cell, at the kindest end of all ranges. */
   private boolean holds(Case asked, BitSet[] cell) {
-    for (Blend.End end : Blend.End.values()) {
+    for (Blend.End end : asked.ends()) {
       if (trials.look(cell, end, asked.family()).stream().noneMatch(v -> isSame(asked, v))) {
         return false;
       }
@@ -302,7 +333,8 @@ final class Explainer {
                       v.rule().equals(asked.verdict().rule())
                           && v.outcome().compareTo(asked.level()) <= 0);
       if (!stands) {
-        throw new Distrust(asked.verdict().rule());
+        String rule = asked.verdict().rule();
+        throw new Distrust(distrusted.contains(rule + RANGES) ? rule : rule + RANGES);
       }
     }
   }

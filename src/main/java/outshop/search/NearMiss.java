@@ -15,8 +15,8 @@ import outshop.rules.Verdict;
 
 /** Looks for what stands in the way: which rules, and the combination with the fewest violations. */
 final class NearMiss {
-  private static final int DRAWN = 300;
-  private static final int MOST_TRIED = 600;
+  private static final int DRAWN = 100;
+  private static final int MOST_TRIED = 200;
 
   private final Space space;
   private final Trials trials;
@@ -29,7 +29,10 @@ final class NearMiss {
     this.engine = engine;
   }
 
-  Hindrance hindrance() {
+  /** The nearest combination, and what stands in its way. */
+  record Seen(int[] nearest, Hindrance hindrance) {}
+
+  Seen seen() {
     Random random = new Random(1);
     BitSet[] all = space.all();
     TreeMap<String, Integer> counts = new TreeMap<>();
@@ -59,7 +62,8 @@ final class NearMiss {
         Ranking.ranked(engine.run(trials.facts(nearest))).stream()
             .filter(f -> f.outcome() == Outcome.VIOLATION)
             .toList();
-    return new Hindrance(DRAWN, mostFirst(counts), space.parts(nearest), found);
+    return new Seen(
+        nearest, new Hindrance(DRAWN, mostFirst(counts), space.parts(nearest), found));
   }
 
   private static Map<String, Integer> mostFirst(TreeMap<String, Integer> counts) {

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import outshop.figures.Facts;
 import outshop.findings.Outcome;
 import outshop.rules.Verdict;
@@ -18,7 +19,7 @@ import outshop.rules.Verdict;
  * those in which everything does.
  */
 final class Region {
-  private static final int MOST_EXPLAINED = 3;
+  private static final int MOST_EXPLAINED = 2;
   private static final int PROOFS = 3;
 
   /** Boxes of few combinations are not kept once there are so many. */
@@ -34,9 +35,11 @@ final class Region {
   private final BitSet[] all;
   private final Boxes boxes;
   private final Boxes[] clear;
-  private final boolean looksForWorking;
+  private final List<Integer> families = new ArrayList<>();
+  private final Set<String> distrusted;
 
-  Region(Space space, Trials trials, Set<String> distrusted) {
+  Region(Space space, Trials trials) {
+    Set<String> distrusted = ConcurrentHashMap.newKeySet();
     this.space = space;
     this.trials = trials;
     this.likeness = new Likeness(space);
@@ -47,7 +50,32 @@ final class Region {
     for (int family = 0; family < clear.length; family++) {
       clear[family] = new Boxes(all);
     }
-    this.looksForWorking = !distrusted.contains(EVERYTHING_WORKS);
+    this.distrusted = distrusted;
+  }
+
+  /** Takes back what rests on the answers of a rule, and asks it of single combinations alone. */
+  void distrust(String rule) {
+    if (!distrusted.add(rule)) {
+      throw new IllegalStateException(rule + " answers differently when it is asked twice");
+    }
+    boxes.forget(rule.replace(Explainer.RANGES, ""));
+    explainer.forget();
+    if (rule.equals(EVERYTHING_WORKS)) {
+      for (int family = 0; family < clear.length; family++) {
+        clear[family] = new Boxes(all);
+      }
+    }
+  }
+
+  /** What is to be distrusted next of a rule. */
+  Distrust distrustOf(String rule) {
+    boolean first =
+        !rule.equals(EVERYTHING_WORKS) && !distrusted.contains(rule + Explainer.RANGES);
+    return new Distrust(first ? rule + Explainer.RANGES : rule);
+  }
+
+  List<String> distrusted() {
+    return distrusted.stream().sorted().toList();
   }
 
   Boxes boxes() {
@@ -68,7 +96,7 @@ final class Region {
       return known.get();
     }
     BitSet[] sets = cell;
-    for (int family = 0; family < clear.length; family++) {
+    for (int family : families()) {
       Optional<Box> clean = clear[family].covering(point, cell);
       if (clean.isEmpty()) {
         Trials.Watch watch = trials.watched(point, family);
@@ -85,6 +113,38 @@ final class Region {
     return new Box(sets, true, "");
   }
 
+  /** A box around a point in which nothing works; empty if the point works. */
+  Optional<Box> ruledOut(int[] point, BitSet[] cell) {
+    for (int family : families()) {
+      if (clear[family].covering(point, cell).isEmpty()) {
+        List<Verdict> violations =
+            trials.check(point, family).stream().filter(Verdict::isViolation).toList();
+        if (!violations.isEmpty()) {
+          return Optional.of(ruledOut(point, cell, violations));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The families, first those that read least: they take less time, and rule out more at once. */
+  private synchronized List<Integer> families() {
+    if (families.isEmpty()) {
+      int[] point = new int[all.length];
+      Map<Integer, Integer> read = new HashMap<>();
+      for (int family = 0; family < clear.length; family++) {
+        int columns = 0;
+        for (Set<String> ofSlot : trials.read(point, family)) {
+          columns += ofSlot.size();
+        }
+        read.put(family, columns);
+        families.add(family);
+      }
+      families.sort((a, b) -> Integer.compare(read.get(a), read.get(b)));
+    }
+    return families;
+  }
+
   /**
    * A box around a point in which the rules of a family find no violation: all that is alike in what
    * was read; and where numbers may differ as well without any harm, all that is roughly alike.
@@ -98,7 +158,7 @@ final class Region {
       same[s] = likeness.like(s, point[s], watch.read().get(s), all[s]);
       differ |= !rough[s].equals(same[s]);
     }
-    if (differ && looksForWorking) {
+    if (differ && !distrusted.contains(EVERYTHING_WORKS)) {
       Map<Map.Entry<String, String>, List<Verdict>> expected = byPlace(watch.verdicts());
       if (harmless(rough, family, expected)) {
         prove(rough, family, point);
@@ -116,8 +176,7 @@ final class Region {
     return Box.of(same, all, true, "");
   }
 
-  /** A box around a point that does not work, which also is kept. */
-  Box ruledOut(int[] point, BitSet[] cell, List<Verdict> violations) {
+  private Box ruledOut(int[] point, BitSet[] cell, List<Verdict> violations) {
     Box best = null;
     for (Verdict violation : violations.subList(0, Math.min(MOST_EXPLAINED, violations.size()))) {
       Box box = explainer.explain(point, violation, Outcome.VIOLATION);

@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Random;
-import java.util.TreeSet;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -27,7 +26,6 @@ public final class Search {
   private final RuleEngine engine;
   private final Space space;
   private final Trials trials;
-  private final TreeSet<String> distrusted = new TreeSet<>();
 
   /**
    * What is asked for.
@@ -48,14 +46,12 @@ public final class Search {
     if (space.size().signum() == 0) {
       return nothingToChoose();
     }
+    Region region = new Region(space, trials);
     while (true) {
       try {
-        return attempt(asked, watched);
+        return attempt(region, asked, watched);
       } catch (Distrust found) {
-        if (!distrusted.add(found.rule())) {
-          throw new IllegalStateException(
-              found.rule() + " answers differently when it is asked twice", found);
-        }
+        region.distrust(found.rule());
       }
     }
   }
@@ -68,15 +64,11 @@ public final class Search {
         List.of(),
         true,
         Optional.empty(),
-        effort(0));
+        Optional.empty(),
+        new Answer.Effort(0, 0, 0, List.of()));
   }
 
-  private Answer.Effort effort(int boxes) {
-    return new Answer.Effort(trials.checks(), trials.looks(), boxes, List.copyOf(distrusted));
-  }
-
-  private Answer attempt(Asked asked, Watched watched) {
-    Region region = new Region(space, trials, java.util.Set.copyOf(distrusted));
+  private Answer attempt(Region region, Asked asked, Watched watched) {
     BestFirst first = new BestFirst(space, region, trials, asked.order(), asked.stop());
     Cover cover =
         new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
@@ -101,14 +93,31 @@ public final class Search {
       tryNeighbours(best, region);
     }
     boolean none = best.isEmpty() && cover.works().signum() == 0;
+    Optional<NearMiss.Seen> near =
+        none ? Optional.of(new NearMiss(space, trials, engine).seen()) : Optional.empty();
+    Optional<Found> chance =
+        near.map(NearMiss.Seen::nearest)
+            .map(point -> measured(point, asked.order()))
+            .orElse(Optional.empty());
     return new Answer(
         space.size(),
         cover.considered(),
         cover.works(),
         best,
         first.isComplete(),
-        none ? Optional.of(new NearMiss(space, trials, engine).hindrance()) : Optional.empty(),
-        effort(region.boxes().size()));
+        chance,
+        chance.isPresent() ? Optional.empty() : near.map(NearMiss.Seen::hindrance),
+        new Answer.Effort(
+            trials.checks(), trials.looks(), region.boxes().size(), region.distrusted()));
+  }
+
+  /** A combination with its figures, if it works. */
+  private Optional<Found> measured(int[] point, Order order) {
+    List<Object> facts = trials.facts(point);
+    List<Verdict> verdicts = trials.check(facts);
+    return verdicts.stream().anyMatch(Verdict::isViolation)
+        ? Optional.empty()
+        : Optional.of(new Measure(order, space, trials).found(point, facts, verdicts));
   }
 
   private static void together(List<Runnable> jobs, Stop stop, Runnable tell) {
@@ -165,7 +174,7 @@ public final class Search {
       if (box.isPresent()) {
         boolean works = trials.check(point).stream().noneMatch(Verdict::isViolation);
         if (works != box.get().works()) {
-          throw new Distrust(works ? box.get().reason() : Region.EVERYTHING_WORKS);
+          throw region.distrustOf(works ? box.get().reason() : Region.EVERYTHING_WORKS);
         }
       }
     }

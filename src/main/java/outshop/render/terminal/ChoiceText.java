@@ -62,23 +62,27 @@ public final class ChoiceText {
   }
 
   private void best(Order order) {
+    answer.chance().ifPresent(found -> one("works, come upon by chance and not known to be the best:  ", found));
     for (int i = 0; i < answer.best().size(); i++) {
-      Found found = answer.best().get(i);
-      sheet.hanging((i + 1) + "  ", figures(found));
-      for (int s = 0; s < space.slots().size(); s++) {
-        Part part = found.parts().get(s);
-        String title = part.title().equals(part.id()) ? "" : " (" + part.title() + ")";
-        sheet.hanging("     " + space.slots().get(s).name() + "  ", part.id() + title);
-      }
-      sheet.blank();
+      one((i + 1) + "  ", answer.best().get(i));
     }
     if (!answer.best().isEmpty() && !answer.bestIsSure()) {
       sheet.paragraph(
           0,
-          "Of what was considered, these are the first by "
+          "These come first by "
               + order.word()
-              + "; none of what was left out comes before them, but more may come after.");
+              + " of all that works; the search was stopped before it found as many as asked for.");
     }
+  }
+
+  private void one(String first, Found found) {
+    sheet.hanging(first, figures(found));
+    for (int s = 0; s < space.slots().size(); s++) {
+      Part part = found.parts().get(s);
+      String title = part.title().equals(part.id()) ? "" : " (" + part.title() + ")";
+      sheet.hanging("     " + space.slots().get(s).name() + "  ", part.id() + title);
+    }
+    sheet.blank();
   }
 
   private static String figures(Found found) {
