@@ -102,7 +102,7 @@ final class CaseNetwork {
   }
 
   Network nominal() {
-    return network((value, role) -> value.value());
+    return network((value, role) -> value.middle());
   }
 
   /** The networks at the ends of the ranges; none if nothing is assumed. */

@@ -70,7 +70,7 @@ record Comparison(
       throw new RuleBookException(
           rule.name(), "compares " + demand.unit() + " with " + limit.unit());
     }
-    Bound here = passed(rule, demand.value(), limit.value());
+    Bound here = passed(rule, demand.middle(), limit.middle());
     Bound kindest =
         over
             ? passed(rule, demand.low(), limit.high())

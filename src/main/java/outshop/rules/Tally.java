@@ -72,6 +72,7 @@ final class Tally implements Desk {
                 compared.outcome(),
                 compared.kindest().outcome(),
                 compared.worst().outcome(),
+                true,
                 compared.wants()));
       }
     }
@@ -117,7 +118,7 @@ final class Tally implements Desk {
 
     private void plain(Outcome outcome, List<Want> wants) {
       verdicts.add(
-          new Verdict(rule.name(), at, outcome, outcome, outcome, new HashSet<>(wants)));
+          new Verdict(rule.name(), at, outcome, outcome, outcome, false, new HashSet<>(wants)));
     }
   }
 }

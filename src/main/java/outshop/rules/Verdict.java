@@ -11,10 +11,17 @@ import outshop.units.Want;
  * @param outcome as a report would give it
  * @param kindest at the kindest end of all ranges
  * @param worst at the worst end of all ranges
+ * @param compared whether it stands on a comparison by the whole ranges, not on a situation
  * @param wants what is missing, where it cannot be told
  */
 public record Verdict(
-    String rule, At at, Outcome outcome, Outcome kindest, Outcome worst, Set<Want> wants) {
+    String rule,
+    At at,
+    Outcome outcome,
+    Outcome kindest,
+    Outcome worst,
+    boolean compared,
+    Set<Want> wants) {
 
   public Verdict {
     wants = Set.copyOf(wants);

@@ -31,6 +31,7 @@ final class BestFirst {
   private final Set<List<Integer>> seen = new HashSet<>();
   private final List<Found> best = new ArrayList<>();
   private boolean complete;
+  private long firstAt;
 
   /**
    * A cell, or a combination that works.
@@ -70,6 +71,11 @@ final class BestFirst {
     return List.copyOf(best);
   }
 
+  /** When the first was found, by {@link System#nanoTime()}; 0 before that. */
+  synchronized long firstAt() {
+    return firstAt;
+  }
+
   /** Whether as many were found as were asked for, or all there are. */
   synchronized boolean isComplete() {
     return complete;
@@ -80,12 +86,13 @@ final class BestFirst {
     BitSet[] all = space.all();
     queue.add(new Waiting(measure.bound(all, 0), all, Optional.empty(), true));
     while (!queue.isEmpty() && best().size() < wanted) {
-      if (stop.isDue() || queue.size() > MOST_WAITING) {
+      if (stop.isDue() || region.isHalted() || queue.size() > MOST_WAITING) {
         return;
       }
       Waiting next = queue.remove();
       if (next.found().isPresent()) {
         synchronized (this) {
+          firstAt = best.isEmpty() ? System.nanoTime() : firstAt;
           best.add(next.found().get());
         }
       } else if (next.exact()) {

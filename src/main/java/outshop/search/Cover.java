@@ -61,7 +61,7 @@ final class Cover {
   }
 
   private synchronized Optional<BitSet[]> take() {
-    while (open.isEmpty() && busy > 0 && fault == null && !stop.isDue()) {
+    while (open.isEmpty() && busy > 0 && fault == null && !isEnding()) {
       try {
         wait(50);
       } catch (InterruptedException e) {
@@ -69,11 +69,15 @@ final class Cover {
         Thread.currentThread().interrupt();
       }
     }
-    if (open.isEmpty() || fault != null || stop.isDue()) {
+    if (open.isEmpty() || fault != null || isEnding()) {
       return Optional.empty();
     }
     busy++;
     return Optional.of(open.pop());
+  }
+
+  private boolean isEnding() {
+    return stop.isDue() || region.isHalted();
   }
 
   private synchronized void done(RuntimeException e) {

@@ -37,6 +37,7 @@ final class Region {
   private final Boxes[] clear;
   private final List<Integer> families = new ArrayList<>();
   private final Set<String> distrusted;
+  private volatile boolean halted;
 
   Region(Space space, Trials trials) {
     Set<String> distrusted = ConcurrentHashMap.newKeySet();
@@ -76,6 +77,15 @@ final class Region {
 
   List<String> distrusted() {
     return distrusted.stream().sorted().toList();
+  }
+
+  /** Whether everybody is to stop for now, because one of them found that it cannot go on. */
+  boolean isHalted() {
+    return halted;
+  }
+
+  void halt(boolean now) {
+    halted = now;
   }
 
   Boxes boxes() {

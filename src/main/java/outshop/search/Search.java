@@ -73,6 +73,7 @@ public final class Search {
     Cover cover =
         new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
     List<Runnable> jobs = new ArrayList<>();
+    region.halt(false);
     jobs.add(
         () -> {
           first.run(asked.best());
@@ -85,6 +86,7 @@ public final class Search {
     }
     together(
         jobs,
+        region,
         asked.stop(),
         () ->
             watched.at(space.size(), cover.considered(), cover.works(), first.best().size()));
@@ -120,7 +122,7 @@ public final class Search {
         : Optional.of(new Measure(order, space, trials).found(point, facts, verdicts));
   }
 
-  private static void together(List<Runnable> jobs, Stop stop, Runnable tell) {
+  private static void together(List<Runnable> jobs, Region region, Stop stop, Runnable tell) {
     ExecutorService pool =
         Executors.newFixedThreadPool(
             jobs.size(),
@@ -131,7 +133,7 @@ public final class Search {
             });
     try {
       List<Future<?>> futures = new ArrayList<>();
-      jobs.forEach(job -> futures.add(pool.submit(job)));
+      jobs.forEach(job -> futures.add(pool.submit(() -> halting(job, region))));
       for (Future<?> future : futures) {
         await(future, tell);
       }
@@ -139,7 +141,32 @@ public final class Search {
       stop.ask();
       Thread.currentThread().interrupt();
     } finally {
-      pool.shutdownNow();
+      region.halt(true);
+      finish(pool);
+    }
+  }
+
+  private static void halting(Runnable job, Region region) {
+    boolean ended = false;
+    try {
+      job.run();
+      ended = true;
+    } finally {
+      if (!ended) {
+        region.halt(true);
+      }
+    }
+  }
+
+  /** Nobody may go on with what is about to be taken back. */
+  private static void finish(ExecutorService pool) {
+    pool.shutdown();
+    try {
+      while (!pool.awaitTermination(1, TimeUnit.SECONDS)) {
+        Thread.onSpinWait();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
     }
   }
 

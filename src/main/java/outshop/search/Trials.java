@@ -22,6 +22,7 @@ import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
 import outshop.rules.Verdict;
 import outshop.units.Amount;
+import outshop.units.Peeks;
 
 /** Asks the rules: of one combination, or of a cell of them at once. */
 final class Trials {
@@ -108,10 +109,17 @@ final class Trials {
     return counted(engine.verdicts(Facts.of(bench(blended(cell, end)))));
   }
 
-  /** As {@link #look(BitSet[], Blend.End)}, by one family's rules alone. */
+  /**
+   * As {@link #look(BitSet[], Blend.End)}, by one family's rules alone. Where the family looked at
+   * one value out of a range, what it says of situations is left out: it need not hold for all.
+   */
   List<Verdict> look(BitSet[] cell, Blend.End end, int family) {
     looks.incrementAndGet();
-    return verdicts(bench(blended(cell, end)), family);
+    Peeks.clear();
+    List<?> facts = Facts.family(bench(blended(cell, end)), family);
+    boolean peeked = Peeks.seen();
+    List<Verdict> verdicts = counted(engine.verdicts(facts));
+    return peeked ? verdicts.stream().filter(Verdict::compared).toList() : verdicts;
   }
 
   /** How long it runs on a charge, over all combinations of a cell. */

@@ -41,6 +41,8 @@ final class FlowTest {
         .definedBy("outshop.rules..")
         .layer("ranking")
         .definedBy("outshop.ranking..")
+        .layer("search")
+        .definedBy("outshop.search..")
         .layer("report")
         .definedBy("outshop.report..")
         .layer("render")
@@ -57,21 +59,26 @@ final class FlowTest {
         .mayOnlyBeAccessedByLayers("cli")
         .whereLayer("report")
         .mayOnlyBeAccessedByLayers("render", "cli")
+        .whereLayer("search")
+        .mayOnlyBeAccessedByLayers("render", "cli")
         .whereLayer("ranking")
-        .mayOnlyBeAccessedByLayers("report", "cli")
+        .mayOnlyBeAccessedByLayers("report", "search", "cli")
         .whereLayer("rules")
-        .mayOnlyBeAccessedByLayers("cli", "rulebook")
+        .mayOnlyBeAccessedByLayers("search", "cli", "rulebook")
         .whereLayer("findings")
-        .mayOnlyBeAccessedByLayers("rules", "ranking", "report", "render", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "rules", "ranking", "search", "report", "render", "cli", "rulebook")
         .whereLayer("figures")
-        .mayOnlyBeAccessedByLayers("rules", "cli")
+        .mayOnlyBeAccessedByLayers("rules", "search", "cli")
         .whereLayer("circuit")
         .mayOnlyBeAccessedByLayers(
-            "figures", "findings", "rules", "report", "render", "cli", "ranking")
+            "figures", "findings", "rules", "search", "report", "render", "cli", "ranking")
         .whereLayer("plan")
-        .mayOnlyBeAccessedByLayers("circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "circuit", "figures", "search", "report", "render", "cli", "rulebook")
         .whereLayer("catalogue")
-        .mayOnlyBeAccessedByLayers("plan", "circuit", "figures", "report", "cli", "rulebook")
+        .mayOnlyBeAccessedByLayers(
+            "plan", "circuit", "figures", "search", "report", "render", "cli", "rulebook")
         .check(CLASSES);
   }
 
