@@ -13,7 +13,6 @@ import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import outshop.catalogue.Part;
-import outshop.input.Problem;
 import outshop.input.Shown;
 import outshop.input.UnusableInput;
 import outshop.plan.OpenPart;
@@ -82,15 +81,10 @@ final class ChooseCommand implements Command {
     }
     Space space =
         Space.of(
-            files.plan(),
-            files.open(),
-            !given.has("--only-open"),
-            files.parts(),
-            files.problems());
+            files.plan(), files.open(), !given.has("--only-open"), files.parts(), files.problems());
     refuseNothing(space);
     Stop stop = Stop.after(seconds);
-    Search.Asked asked =
-        new Search.Asked(order, best, !given.has("--best-only"), threads, stop);
+    Search.Asked asked = new Search.Asked(order, best, !given.has("--best-only"), threads, stop);
     CountDownLatch shown = new CountDownLatch(1);
     Thread onInterrupt = onInterrupt(stop, shown);
     try {
@@ -255,8 +249,7 @@ final class ChooseCommand implements Command {
   }
 
   /** Whether the text, read as a plan, has exactly the parts that were found. */
-  private static boolean isThatPlan(
-      String text, Space space, Found found, PlanFiles files) {
+  private static boolean isThatPlan(String text, Space space, Found found, PlanFiles files) {
     byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
     PlanReader.Read read = PlanReader.read(files.plan().file(), bytes, files.parts());
     if (!read.isUsable() || !read.open().isEmpty()) {

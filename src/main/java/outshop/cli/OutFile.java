@@ -45,7 +45,8 @@ final class OutFile {
   }
 
   /** What is written must not take the place of what it was made from. */
-  static void refuseInput(String option, Path to, Path plan, Optional<Path> catalogue) throws UsageFault {
+  static void refuseInput(String option, Path to, Path plan, Optional<Path> catalogue)
+      throws UsageFault {
     try {
       if (!Files.exists(to)) {
         return;
@@ -55,7 +56,10 @@ final class OutFile {
       boolean inCatalogue = catalogue.isPresent() && real.startsWith(catalogue.get().toRealPath());
       if (isPlan || inCatalogue) {
         throw new UsageFault(
-            option + " " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
+            option
+                + " "
+                + Shown.text(to.toString())
+                + " would write over the plan or the catalogue");
       }
     } catch (IOException e) {
       throw new UsageFault(option + " " + Shown.text(to.toString()) + " cannot be looked at");

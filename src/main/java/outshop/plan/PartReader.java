@@ -136,8 +136,7 @@ final class PartReader {
   }
 
   /** Notes that any part of a kind will do. */
-  private void leaveOpen(
-      Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated) {
+  private void leaveOpen(Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated) {
     boolean row = slot.path().startsWith(ROWS);
     if (row || kind.isEmpty()) {
       String what = row ? "no part can be left open here" : "any part will do, but of which kind?";

@@ -11,7 +11,8 @@ import java.util.regex.Pattern;
 import outshop.catalogue.Kind;
 
 /**
- * Puts ids into a plan's text where it leaves places open, and leaves all else as the user wrote it.
+ * Puts ids into a plan's text where it leaves places open, and leaves all else as the user wrote
+ * it.
  */
 public final class PlanFilling {
   private static final Pattern ANY = Pattern.compile("^(\"any\"|'any'|any)(?![A-Za-z0-9_-])");
@@ -59,8 +60,7 @@ public final class PlanFilling {
     if (!any.find()) {
       return false;
     }
-    lines.set(
-        number, line.substring(0, column) + written(id) + line.substring(column + any.end()));
+    lines.set(number, line.substring(0, column) + written(id) + line.substring(column + any.end()));
     dropKind(open.kind(), number);
     return true;
   }
@@ -70,7 +70,8 @@ public final class PlanFilling {
     String said = "kind:\\s*" + kind.word();
     String line = lines.get(number);
     String without =
-        line.replaceFirst(said + "\\s*,\\s*", "").replaceFirst("\\s*,\\s*" + said + "(?=\\s*[,}])", "");
+        line.replaceFirst(said + "\\s*,\\s*", "")
+            .replaceFirst("\\s*,\\s*" + said + "(?=\\s*[,}])", "");
     lines.set(number, without);
     for (int near : new int[] {number + 1, number - 1}) {
       boolean own = near >= 0 && near < lines.size() && lines.get(near).strip().matches(said);
@@ -99,7 +100,9 @@ public final class PlanFilling {
       if (line.startsWith("parts: {")) {
         String inside = String.join(", ", rows(0, added));
         boolean empty = line.matches("parts: \\{\\s*}.*");
-        lines.set(i, line.replaceFirst("\\{", Matcher.quoteReplacement("{" + inside + (empty ? "" : ", "))));
+        lines.set(
+            i,
+            line.replaceFirst("\\{", Matcher.quoteReplacement("{" + inside + (empty ? "" : ", "))));
         return;
       }
     }

@@ -72,15 +72,10 @@ record Comparison(
     }
     Bound here = passed(rule, demand.middle(), limit.middle());
     Bound kindest =
-        over
-            ? passed(rule, demand.low(), limit.high())
-            : passed(rule, demand.high(), limit.low());
+        over ? passed(rule, demand.low(), limit.high()) : passed(rule, demand.high(), limit.low());
     Bound worst =
-        over
-            ? passed(rule, demand.high(), limit.low())
-            : passed(rule, demand.low(), limit.high());
-    boolean open =
-        here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0;
+        over ? passed(rule, demand.high(), limit.low()) : passed(rule, demand.low(), limit.high());
+    boolean open = here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0;
     return new Comparison(
         open ? State.OPEN : State.JUDGED,
         here,

@@ -103,8 +103,7 @@ final class Grader implements Desk {
       }
     }
 
-    private void grade(
-        Comparison compared, Amount.Known demand, Amount.Known limit, boolean over) {
+    private void grade(Comparison compared, Amount.Known demand, Amount.Known limit, boolean over) {
       Bound here = compared.here();
       String[] pair = AmountText.pair(demand, limit);
       texts.put("demand", pair[0]);

@@ -11,8 +11,8 @@ import java.util.Optional;
  * @param considered how many of them were judged: all, unless it was stopped
  * @param works how many of those considered work
  * @param best the best of all that work, in order
- * @param bestIsSure whether these are the best of all, and fewer than asked for only if there are no
- *     more
+ * @param bestIsSure whether these are the best of all, and fewer than asked for only if there are
+ *     no more
  * @param chance one that works, come upon where the search was stopped before it found any
  * @param hindrance what stands in the way, where nothing was found that works
  * @param effort what it took

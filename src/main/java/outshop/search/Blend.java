@@ -44,8 +44,7 @@ final class Blend {
       String name = column.name();
       if (!column.isNumber()) {
         String word = first.words().get(name);
-        boolean shared =
-            members.stream().allMatch(p -> Objects.equals(p.words().get(name), word));
+        boolean shared = members.stream().allMatch(p -> Objects.equals(p.words().get(name), word));
         if (shared && word != null) {
           words.put(name, word);
         }

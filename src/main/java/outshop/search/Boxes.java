@@ -70,8 +70,7 @@ final class Boxes {
     double most = 0;
     BitSet found = holding(point);
     for (int n = found.nextSetBit(0); n >= 0 && most < 1; n = found.nextSetBit(n + 1)) {
-      double share =
-          alsoWorking || !boxes.get(n).works() ? boxes.get(n).share(cell) : 0;
+      double share = alsoWorking || !boxes.get(n).works() ? boxes.get(n).share(cell) : 0;
       if (share > most) {
         best = boxes.get(n);
         most = share;

@@ -101,8 +101,7 @@ final class Cover {
     count(box.works() ? inside : BigInteger.ZERO, inside, left);
   }
 
-  private synchronized void count(
-      BigInteger working, BigInteger seen, List<BitSet[]> left) {
+  private synchronized void count(BigInteger working, BigInteger seen, List<BitSet[]> left) {
     works = works.add(working);
     considered = considered.add(seen);
     left.forEach(open::push);

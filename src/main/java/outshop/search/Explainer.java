@@ -194,8 +194,7 @@ final class Explainer {
     List<Element> one = open.subList(0, open.size() / 2);
     List<Element> other = open.subList(open.size() / 2, open.size());
     List<Element> ofOther = least(asked, among, joined(fixed, one), true, other);
-    List<Element> ofOne =
-        least(asked, among, joined(fixed, ofOther), !ofOther.isEmpty(), one);
+    List<Element> ofOne = least(asked, among, joined(fixed, ofOther), !ofOther.isEmpty(), one);
     return joined(ofOne, ofOther);
   }
 
@@ -238,7 +237,8 @@ final class Explainer {
     if (own == null || own.isNaN() || byNumber.size() < 2) {
       return;
     }
-    BitSet up = widest(asked, sets, slot, byNumber.tailMap(own, true), byNumber.headMap(own, false));
+    BitSet up =
+        widest(asked, sets, slot, byNumber.tailMap(own, true), byNumber.headMap(own, false));
     BitSet down =
         widest(asked, sets, slot, byNumber.headMap(own, true), byNumber.tailMap(own, false));
     BitSet best = up.cardinality() >= down.cardinality() ? up : down;
@@ -315,7 +315,8 @@ final class Explainer {
 
   /** Checks some combinations of the box: its corners, then some at random. */
   private void prove(Case asked, BitSet[] sets) {
-    Random random = new Random(Arrays.hashCode(asked.point()) * 31L + asked.verdict().rule().hashCode());
+    Random random =
+        new Random(Arrays.hashCode(asked.point()) * 31L + asked.verdict().rule().hashCode());
     for (int n = 0; n < PROOFS; n++) {
       int[] member = new int[sets.length];
       for (int s = 0; s < member.length; s++) {

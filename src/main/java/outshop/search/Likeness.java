@@ -42,7 +42,9 @@ final class Likeness {
     return like;
   }
 
-  /** As {@link #like}, but two numbers need not be the same to be alike; a blank is like a blank. */
+  /**
+   * As {@link #like}, but two numbers need not be the same to be alike; a blank is like a blank.
+   */
   BitSet roughlyLike(int slot, int choice, Iterable<String> columns, BitSet among) {
     BitSet like = new BitSet();
     Part one = space.part(slot, choice);

@@ -13,7 +13,9 @@ import outshop.ranking.Ranking;
 import outshop.rules.RuleEngine;
 import outshop.rules.Verdict;
 
-/** Looks for what stands in the way: which rules, and the combination with the fewest violations. */
+/**
+ * Looks for what stands in the way: which rules, and the combination with the fewest violations.
+ */
 final class NearMiss {
   private static final int DRAWN = 100;
   private static final int MOST_TRIED = 200;
@@ -62,8 +64,7 @@ final class NearMiss {
         Ranking.ranked(engine.run(trials.facts(nearest))).stream()
             .filter(f -> f.outcome() == Outcome.VIOLATION)
             .toList();
-    return new Seen(
-        nearest, new Hindrance(DRAWN, mostFirst(counts), space.parts(nearest), found));
+    return new Seen(nearest, new Hindrance(DRAWN, mostFirst(counts), space.parts(nearest), found));
   }
 
   private static Map<String, Integer> mostFirst(TreeMap<String, Integer> counts) {

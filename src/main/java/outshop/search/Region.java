@@ -70,8 +70,7 @@ final class Region {
 
   /** What is to be distrusted next of a rule. */
   Distrust distrustOf(String rule) {
-    boolean first =
-        !rule.equals(EVERYTHING_WORKS) && !distrusted.contains(rule + Explainer.RANGES);
+    boolean first = !rule.equals(EVERYTHING_WORKS) && !distrusted.contains(rule + Explainer.RANGES);
     return new Distrust(first ? rule + Explainer.RANGES : rule);
   }
 
@@ -97,8 +96,9 @@ final class Region {
   }
 
   /**
-   * The box around a point that covers most of a cell: one in which nothing works, if the point does
-   * not; else what the boxes of every family, in which its rules find no violation, have in common.
+   * The box around a point that covers most of a cell: one in which nothing works, if the point
+   * does not; else what the boxes of every family, in which its rules find no violation, have in
+   * common.
    */
   Box around(int[] point, BitSet[] cell) {
     Optional<Box> known = boxes.covering(point, cell);
@@ -110,8 +110,7 @@ final class Region {
       Optional<Box> clean = clear[family].covering(point, cell);
       if (clean.isEmpty()) {
         Trials.Watch watch = trials.watched(point, family);
-        List<Verdict> violations =
-            watch.verdicts().stream().filter(Verdict::isViolation).toList();
+        List<Verdict> violations = watch.verdicts().stream().filter(Verdict::isViolation).toList();
         if (!violations.isEmpty()) {
           return ruledOut(point, cell, violations);
         }
@@ -156,8 +155,9 @@ final class Region {
   }
 
   /**
-   * A box around a point in which the rules of a family find no violation: all that is alike in what
-   * was read; and where numbers may differ as well without any harm, all that is roughly alike.
+   * A box around a point in which the rules of a family find no violation: all that is alike in
+   * what was read; and where numbers may differ as well without any harm, all that is roughly
+   * alike.
    */
   private Box clean(int[] point, int family, Trials.Watch watch) {
     BitSet[] rough = new BitSet[point.length];
@@ -206,8 +206,7 @@ final class Region {
   private boolean harmless(
       BitSet[] cell, int family, Map<Map.Entry<String, String>, List<Verdict>> expected) {
     for (Blend.End end : Blend.End.values()) {
-      Map<Map.Entry<String, String>, List<Verdict>> found =
-          byPlace(trials.look(cell, end, family));
+      Map<Map.Entry<String, String>, List<Verdict>> found = byPlace(trials.look(cell, end, family));
       if (!found.keySet().equals(expected.keySet())) {
         return false;
       }
@@ -226,8 +225,7 @@ final class Region {
     }
     for (int i = 0; i < found.size(); i++) {
       Verdict verdict = found.get(i);
-      boolean open =
-          !verdict.wants().isEmpty() && !verdict.wants().equals(expected.get(i).wants());
+      boolean open = !verdict.wants().isEmpty() && !verdict.wants().equals(expected.get(i).wants());
       if (verdict.isViolation() || verdict.worst() == Outcome.VIOLATION || open) {
         return false;
       }

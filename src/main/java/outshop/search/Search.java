@@ -70,8 +70,7 @@ public final class Search {
 
   private Answer attempt(Region region, Asked asked, Watched watched) {
     BestFirst first = new BestFirst(space, region, trials, asked.order(), asked.stop());
-    Cover cover =
-        new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
+    Cover cover = new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
     List<Runnable> jobs = new ArrayList<>();
     region.halt(false);
     jobs.add(
@@ -88,8 +87,7 @@ public final class Search {
         jobs,
         region,
         asked.stop(),
-        () ->
-            watched.at(space.size(), cover.considered(), cover.works(), first.best().size()));
+        () -> watched.at(space.size(), cover.considered(), cover.works(), first.best().size()));
     List<Found> best = first.best();
     if (!asked.stop().isDue()) {
       tryNeighbours(best, region);

@@ -20,8 +20,7 @@ public final class Stop {
 
   /** Stops after so many seconds from now, or when asked to. */
   public static Stop after(double seconds) {
-    return new Stop(
-        System.nanoTime() + (long) (seconds * TimeUnit.SECONDS.toNanos(1)), true);
+    return new Stop(System.nanoTime() + (long) (seconds * TimeUnit.SECONDS.toNanos(1)), true);
   }
 
   public void ask() {

@@ -111,12 +111,15 @@ final class Trials {
 
   /**
    * As {@link #look(BitSet[], Blend.End)}, by one family's rules alone. Where the family looked at
-   * one value out of a range, what it says of situations is left out: it need not hold for all.
+   * one value out of a range, what it says of situations is left out: it need not hold for all. How
+   * many contacts the circuit was built with does not count for that: more of them change nothing
+   * but at the ends, which are looked at.
    */
   List<Verdict> look(BitSet[] cell, Blend.End end, int family) {
     looks.incrementAndGet();
+    Bench bench = bench(blended(cell, end));
     Peeks.clear();
-    List<?> facts = Facts.family(bench(blended(cell, end)), family);
+    List<?> facts = Facts.family(bench, family);
     boolean peeked = Peeks.seen();
     List<Verdict> verdicts = counted(engine.verdicts(facts));
     return peeked ? verdicts.stream().filter(Verdict::compared).toList() : verdicts;
@@ -188,8 +191,7 @@ final class Trials {
   }
 
   private boolean isAccepted(Plan plan, Verdict verdict) {
-    boolean fault =
-        verdict.outcome() != Outcome.FINE && verdict.outcome() != Outcome.CANNOT_TELL;
+    boolean fault = verdict.outcome() != Outcome.FINE && verdict.outcome() != Outcome.CANNOT_TELL;
     if (!fault || engine.book().find(verdict.rule()).map(RuleText::protectsPeople).orElse(false)) {
       return false;
     }

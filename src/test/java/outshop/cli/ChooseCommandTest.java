@@ -63,13 +63,25 @@ final class ChooseCommandTest {
 
     Run run =
         choose(
-            "--order", "cost", "--best", "2", "--number", "2", "--best-only", "--seconds", "600",
-            "--write", full.toString());
+            "--order",
+            "cost",
+            "--best",
+            "2",
+            "--number",
+            "2",
+            "--best-only",
+            "--seconds",
+            "600",
+            "--write",
+            full.toString());
 
     assertThat(run.code()).isZero();
     assertThat(run.shown()).contains("Combination 2 is written");
     assertThat(Files.readString(plan)).isEqualTo(before);
-    assertThat(Files.readString(full)).contains("# which?").doesNotContain("any").hasLineCount((int) before.lines().count());
+    assertThat(Files.readString(full))
+        .contains("# which?")
+        .doesNotContain("any")
+        .hasLineCount((int) before.lines().count());
     assertThat(Run.of("check", full.toString(), "--catalogue", CATALOGUE).code()).isZero();
   }
 
@@ -86,11 +98,22 @@ final class ChooseCommandTest {
     Files.writeString(plan, Files.readString(plan).replaceFirst("(?m)^  fuse: .*\\R", ""));
     Path full = folder.resolve("full.yaml");
 
-    Run run = choose("--order", "cost", "--best-only", "--best", "1", "--seconds", "600", "--write", full.toString());
+    Run run =
+        choose(
+            "--order",
+            "cost",
+            "--best-only",
+            "--best",
+            "1",
+            "--seconds",
+            "600",
+            "--write",
+            full.toString());
 
     assertThat(run.shown()).contains("fuse 14 (added)");
     assertThat(Files.readString(full)).containsPattern("(?m)^  fuse: fuse-");
-    assertThat(choose("--only-open", "--best-only", "--seconds", "0").shown()).doesNotContain("fuse 14");
+    assertThat(choose("--only-open", "--best-only", "--seconds", "0").shown())
+        .doesNotContain("fuse 14");
   }
 
   @Test
@@ -104,18 +127,25 @@ final class ChooseCommandTest {
   @Test
   void whereNothingWorksItSaysWhatAPartWouldNeed() throws IOException {
     Files.writeString(
-        plan, Files.readString(plan).replace("{part: any, bay: water-tank, cutoff_volts: 10 V}", "{part: any, bay: water-tank, input_max_volts: 8 V, input_min_volts: 5 V}"));
+        plan,
+        Files.readString(plan)
+            .replace(
+                "{part: any, bay: water-tank, cutoff_volts: 10 V}",
+                "{part: any, bay: water-tank, input_max_volts: 8 V, input_min_volts: 5 V}"));
 
     Run run = choose("--seconds", "600");
 
     assertThat(run.code()).isEqualTo(Exit.FOUND);
     assertThat(run.shown()).contains("none works, all considered").contains("Nothing works.");
-    assertThat(run.shown()).contains("voltage/receiver-over-maximum").contains("input max volts of at least 14.6 V");
+    assertThat(run.shown())
+        .contains("voltage/receiver-over-maximum")
+        .contains("input max volts of at least 14.6 V");
   }
 
   @Test
   void wrongArgumentsAreToldApart() {
-    assertThat(choose("--order", "beauty").told()).contains("--order takes warnings, cost, run-time, size");
+    assertThat(choose("--order", "beauty").told())
+        .contains("--order takes warnings, cost, run-time, size");
     assertThat(choose("--best", "0").told()).contains("--best takes a whole number from 1 to 1000");
     assertThat(choose("--threads", "many").told()).contains("--threads takes a whole number");
     assertThat(choose("--seconds", "-1").code()).isEqualTo(Exit.UNUSABLE);

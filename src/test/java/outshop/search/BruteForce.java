@@ -89,16 +89,14 @@ final class BruteForce {
         hours = OptionalDouble.of(Math.rint(k.high() * 1e6) / 1e6);
       }
     }
-    int warnings =
-        (int) findings.stream().filter(f -> f.outcome() == Outcome.WARNING).count();
+    int warnings = (int) findings.stream().filter(f -> f.outcome() == Outcome.WARNING).count();
     return Optional.of(new Works(parts, warnings, hours));
   }
 
   /** The ids in an order, the best first. */
   static List<List<String>> ranked(List<Works> works, Order order) {
     Comparator<Works> byCost =
-        Comparator.comparingDouble((Works w) -> w.cost()[0])
-            .thenComparingDouble(w -> w.cost()[1]);
+        Comparator.comparingDouble((Works w) -> w.cost()[0]).thenComparingDouble(w -> w.cost()[1]);
     Comparator<Works> byOrder =
         switch (order) {
           case WARNINGS -> Comparator.comparingInt(Works::warnings);
@@ -111,8 +109,7 @@ final class BruteForce {
                   .thenComparingDouble(w -> -w.mostHours().orElse(0));
         };
     List<Works> sorted = new ArrayList<>(works);
-    sorted.sort(
-        byOrder.thenComparing(byCost).thenComparing(w -> String.join(" ", w.ids())));
+    sorted.sort(byOrder.thenComparing(byCost).thenComparing(w -> String.join(" ", w.ids())));
     return sorted.stream().map(Works::ids).toList();
   }
 }

@@ -67,8 +67,7 @@ final class Generated {
     }
     Place place = Place.whole("generated");
     OpenPart open =
-        new OpenPart(
-            fitted.name(), fitted.kind(), Map.of(), Map.of(), Optional.empty(), place);
+        new OpenPart(fitted.name(), fitted.kind(), Map.of(), Map.of(), Optional.empty(), place);
     return new Slot(open, choices, false);
   }
 
@@ -84,7 +83,9 @@ final class Generated {
     if (base.kind() == Kind.PACK) {
       cells(numbers);
     }
-    numbers.put("price_each", Math.rint(base.numbers().get("price_each") * (50 + random.nextInt(100))) / 100);
+    numbers.put(
+        "price_each",
+        Math.rint(base.numbers().get("price_each") * (50 + random.nextInt(100))) / 100);
     if (random.nextInt(25) == 0) {
       numbers.remove("price_each");
     }

@@ -34,11 +34,10 @@ final class PairsTest {
   }
 
   private static void agree(Case one) {
-    Space space = Generated.space(31, one.sizes(), 0.12);
+    Space space = Generated.space(31, one.sizes(), 0.06);
     Answer answer =
         new Search(ENGINE, space)
-            .run(
-                new Search.Asked(Order.COST, 1, true, 1, Stop.whenAsked()), Watched.NOBODY);
+            .run(new Search.Asked(Order.COST, 1, true, 1, Stop.whenAsked()), Watched.NOBODY);
     assertThat(answer.isComplete()).isTrue();
 
     long counted = counted(space);
@@ -56,7 +55,7 @@ final class PairsTest {
     Model model = new Model();
     IntVar[] places = new IntVar[space.slots().size()];
     for (int s = 0; s < places.length; s++) {
-      places[s] = model.intVar(space.slots().get(s).choices().size() > 0 ? "p" + s : "", 0, space.slots().get(s).choices().size() - 1);
+      places[s] = model.intVar("place " + s, 0, space.slots().get(s).choices().size() - 1);
     }
     for (int s = 0; s < places.length; s++) {
       for (int t = s + 1; t < places.length; t++) {
@@ -87,8 +86,7 @@ final class PairsTest {
     cell[t].set(j);
     for (Blend.End end : Blend.End.values()) {
       boolean sure =
-          trials.look(cell, end).stream()
-              .anyMatch(v -> v.isViolation() && isSure(v, space));
+          trials.look(cell, end).stream().anyMatch(v -> v.isViolation() && isSure(v, space));
       if (!sure) {
         return false;
       }

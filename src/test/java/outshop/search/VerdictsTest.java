@@ -23,11 +23,11 @@ final class VerdictsTest {
   void theVerdictsAreThoseOfTheFindings() {
     List<Plan> plans = new ArrayList<>();
     Sample.plans().forEach(path -> plans.add(Sample.plan(path)));
-    Space space = Generated.space(6, Map.of("pack", 9, "receiver", 9, "decoder", 9, "fuse", 9), 0.2);
+    Space space =
+        Generated.space(6, Map.of("pack", 9, "receiver", 9, "decoder", 9, "fuse", 9), 0.2);
     Random random = new Random(6);
     for (int n = 0; n < 60; n++) {
-      plans.add(
-          space.plan(space.parts(random.ints(4, 0, 9).toArray())));
+      plans.add(space.plan(space.parts(random.ints(4, 0, 9).toArray())));
     }
     for (Plan plan : plans) {
       List<Object> facts = Facts.of(Bench.of(plan, List.of()));
@@ -38,8 +38,7 @@ final class VerdictsTest {
       List<String> whole = words(ENGINE.verdicts(facts));
       List<String> byFamily = new ArrayList<>();
       for (int family = 0; family < Facts.families(); family++) {
-        byFamily.addAll(
-            words(ENGINE.verdicts(Facts.family(Bench.of(plan, List.of()), family))));
+        byFamily.addAll(words(ENGINE.verdicts(Facts.family(Bench.of(plan, List.of()), family))));
       }
 
       assertThat(whole).isNotEmpty().containsExactlyInAnyOrderElementsOf(found);
@@ -48,8 +47,6 @@ final class VerdictsTest {
   }
 
   private static List<String> words(List<Verdict> verdicts) {
-    return verdicts.stream()
-        .map(v -> v.rule() + " " + v.at().name() + " " + v.outcome())
-        .toList();
+    return verdicts.stream().map(v -> v.rule() + " " + v.at().name() + " " + v.outcome()).toList();
   }
 }

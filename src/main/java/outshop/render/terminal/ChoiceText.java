@@ -11,8 +11,8 @@ import outshop.search.Answer;
 import outshop.search.Found;
 import outshop.search.Hindrance;
 import outshop.search.Order;
-import outshop.search.Space;
 import outshop.search.Slot;
+import outshop.search.Space;
 import outshop.units.Amount;
 import outshop.units.AmountText;
 import outshop.units.Unit;
@@ -36,8 +36,7 @@ public final class ChoiceText {
    *
    * @param counted whether it was asked how many work
    */
-  public static String text(
-      Space space, Answer answer, Order order, boolean counted, Look look) {
+  public static String text(Space space, Answer answer, Order order, boolean counted, Look look) {
     ChoiceText text = new ChoiceText(space, answer, look);
     text.sheet.heading(space.plan().title());
     text.places();
@@ -62,7 +61,10 @@ public final class ChoiceText {
   }
 
   private void best(Order order) {
-    answer.chance().ifPresent(found -> one("works, come upon by chance and not known to be the best:  ", found));
+    answer
+        .chance()
+        .ifPresent(
+            found -> one("works, come upon by chance and not known to be the best:  ", found));
     for (int i = 0; i < answer.best().size(); i++) {
       one((i + 1) + "  ", answer.best().get(i));
     }
@@ -87,15 +89,16 @@ public final class ChoiceText {
 
   private static String figures(Found found) {
     List<String> figures = new ArrayList<>();
-    figures.add("price " + (found.price().isPresent()
-        ? AmountText.text(found.price().getAsDouble(), Unit.MONEY) : "not stated for every part"));
+    figures.add(
+        "price "
+            + (found.price().isPresent()
+                ? AmountText.text(found.price().getAsDouble(), Unit.MONEY)
+                : "not stated for every part"));
     figures.add(count(found.warnings(), "warning"));
     figures.add(found.untold() + " cannot tell");
     figures.add(
         found.hours().isPresent()
-            ? "runs "
-                + AmountText.text(found.hours().getAsDouble(), Unit.HOURS)
-                + most(found)
+            ? "runs " + AmountText.text(found.hours().getAsDouble(), Unit.HOURS) + most(found)
             : "run time cannot be told");
     figures.add(
         found.litres().isPresent()
@@ -155,11 +158,7 @@ public final class ChoiceText {
     }
     sheet.blank();
     List<String> ids = hindrance.nearest().stream().map(Part::id).toList();
-    sheet.paragraph(
-        0,
-        "Nearest found: "
-            + String.join(", ", ids)
-            + ". What stands in its way:");
+    sheet.paragraph(0, "Nearest found: " + String.join(", ", ids) + ". What stands in its way:");
     for (Finding finding : hindrance.violations()) {
       sheet.hanging("  - ", finding.headline() + " (" + finding.rule() + ")");
       needed(finding).ifPresent(words -> sheet.hanging("    needs  ", words));
@@ -170,9 +169,7 @@ public final class ChoiceText {
   /** What a part would need for a finding to vanish. */
   private static Optional<String> needed(Finding finding) {
     if (finding.demand().isEmpty() || finding.limit().isEmpty() || finding.mark().isEmpty()) {
-      return finding.cures().isEmpty()
-          ? Optional.empty()
-          : Optional.of(finding.cures().get(0));
+      return finding.cures().isEmpty() ? Optional.empty() : Optional.of(finding.cures().get(0));
     }
     Amount.Known demand = finding.demand().get();
     Amount.Known limit = finding.limit().get();
