@@ -36,7 +36,7 @@ public final class ChooseBenchmark {
           "speaker",
           "switch");
   private static final int BEST = 10;
-  private static final double MOST_SECONDS = 300;
+  private static final double MOST_SECONDS = 60;
   private static final double BRUTE_SECONDS = 5;
 
   private final RuleEngine engine = RuleEngine.load();
@@ -60,9 +60,9 @@ public final class ChooseBenchmark {
   }
 
   public static void main(String[] arguments) throws IOException {
-    double seconds = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 60;
+    double seconds = arguments.length > 1 ? Double.parseDouble(arguments[1]) : 30;
     ChooseBenchmark benchmark = new ChooseBenchmark(seconds);
-    benchmark.row(100);
+    benchmark.bruteRate(space(100));
     List<Row> rows = new ArrayList<>();
     for (int size : SIZES) {
       rows.add(benchmark.row(size));
@@ -71,9 +71,7 @@ public final class ChooseBenchmark {
   }
 
   private Row row(int parts) {
-    Map<String, Integer> sizes = new TreeMap<>();
-    PLACES.forEach(name -> sizes.put(name, parts / PLACES.size()));
-    Space space = Generated.space(parts, sizes, 0.08);
+    Space space = space(parts);
     double brute = bruteRate(space);
     List<MemoryPoolMXBean> pools =
         ManagementFactory.getMemoryPoolMXBeans().stream()
@@ -118,6 +116,12 @@ public final class ChooseBenchmark {
         cover.works(),
         seconds(counting),
         peak / 1e6);
+  }
+
+  private static Space space(int parts) {
+    Map<String, Integer> sizes = new TreeMap<>();
+    PLACES.forEach(name -> sizes.put(name, parts / PLACES.size()));
+    return Generated.space(parts, sizes, 0.08);
   }
 
   private static boolean distrusted(Region region, BestFirst best) {
