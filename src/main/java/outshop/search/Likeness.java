@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import outshop.catalogue.Column;
 import outshop.catalogue.Columns;
 import outshop.catalogue.Loose;
@@ -29,30 +30,29 @@ final class Likeness {
 
   /** Those of a set that are like one choice in some columns. */
   BitSet like(int slot, int choice, Iterable<String> columns, BitSet among) {
-    BitSet like = new BitSet();
-    Part one = space.part(slot, choice);
-    for (int i = among.nextSetBit(0); i >= 0; i = among.nextSetBit(i + 1)) {
-      Part other = space.part(slot, i);
-      boolean same = true;
-      for (String column : columns) {
-        same = same && Objects.equals(value(one, column), value(other, column));
-      }
-      like.set(i, same);
-    }
-    return like;
+    return like(slot, choice, columns, among, this::value);
   }
 
   /**
    * As {@link #like}, but two numbers need not be the same to be alike; a blank is like a blank.
    */
   BitSet roughlyLike(int slot, int choice, Iterable<String> columns, BitSet among) {
+    return like(slot, choice, columns, among, this::form);
+  }
+
+  private BitSet like(
+      int slot,
+      int choice,
+      Iterable<String> columns,
+      BitSet among,
+      BiFunction<Part, String, Object> seenAs) {
     BitSet like = new BitSet();
     Part one = space.part(slot, choice);
     for (int i = among.nextSetBit(0); i >= 0; i = among.nextSetBit(i + 1)) {
       Part other = space.part(slot, i);
       boolean same = true;
       for (String column : columns) {
-        same = same && Objects.equals(form(one, column), form(other, column));
+        same = same && Objects.equals(seenAs.apply(one, column), seenAs.apply(other, column));
       }
       like.set(i, same);
     }

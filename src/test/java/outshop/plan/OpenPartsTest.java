@@ -45,8 +45,7 @@ final class OpenPartsTest {
     assertThat(read("parts: {pack-plug: any}").isUsable()).isFalse();
     assertThat(read("parts: {thing: any}").problems())
         .anyMatch(p -> p.line().contains("but of which kind?"));
-    assertThat(
-            read("wiring: {wires: [{from: pack.plus, to: fuse.a, wire: any}]}").problems())
+    assertThat(read("wiring: {wires: [{from: pack.plus, to: fuse.a, wire: any}]}").problems())
         .anyMatch(p -> p.line().contains("no part can be left open here"));
   }
 
@@ -71,8 +70,7 @@ final class OpenPartsTest {
             kind: connector
             part: any
         """;
-    PlanReader.Read read =
-        PlanReader.read("p", text.getBytes(StandardCharsets.UTF_8), CATALOGUE);
+    PlanReader.Read read = PlanReader.read("p", text.getBytes(StandardCharsets.UTF_8), CATALOGUE);
     OpenPart receiver = named(read.open(), "receiver");
     OpenPart plug = named(read.open(), "pack-plug");
 

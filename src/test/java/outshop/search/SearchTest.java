@@ -18,7 +18,7 @@ import outshop.rules.Verdict;
 /** What the search says is what checking every combination says. */
 final class SearchTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
-  private static final int ALL = 1_000_000;
+  private static final int MANY = 200;
 
   private record Case(
       String name, long seed, Map<String, Integer> sizes, double changed, Order... orders) {}
@@ -29,21 +29,21 @@ final class SearchTest {
               "power path",
               1,
               Map.of("pack", 6, "fuse", 5, "switch", 5, "receiver", 8, "decoder", 9),
-              0.1,
+              0.04,
               Order.COST,
               Order.WARNINGS),
           new Case(
               "charging and control",
               2,
               Map.of("pack", 6, "charger", 8, "plug", 5, "jack", 6, "handset", 8),
-              0.12,
+              0.06,
               Order.WARNINGS,
               Order.COST),
           new Case(
               "sound and room",
               3,
               Map.of("pack", 6, "receiver", 8, "decoder", 15, "speaker", 15),
-              0.1,
+              0.05,
               Order.SIZE,
               Order.RUN_TIME));
 
@@ -53,21 +53,21 @@ final class SearchTest {
               "power path",
               11,
               Map.of("pack", 10, "fuse", 8, "switch", 8, "receiver", 13, "decoder", 13),
-              0.1,
+              0.04,
               Order.COST,
               Order.WARNINGS),
           new Case(
               "charging and control",
               12,
               Map.of("pack", 10, "charger", 12, "plug", 8, "jack", 9, "handset", 12),
-              0.12,
+              0.06,
               Order.WARNINGS,
               Order.COST),
           new Case(
               "sound and room",
               13,
               Map.of("pack", 12, "receiver", 16, "decoder", 23, "speaker", 23),
-              0.1,
+              0.05,
               Order.SIZE,
               Order.RUN_TIME));
 
@@ -93,12 +93,15 @@ final class SearchTest {
     assertThat(works.size()).isLessThan(space.size().intValueExact());
 
     for (Order order : one.orders()) {
-      Answer answer = answer(space, order, ALL, 1 + order.ordinal() % 2);
+      Answer answer = answer(space, order, MANY, 1 + order.ordinal() % 2);
 
       assertThat(answer.isComplete()).isTrue();
       assertThat(answer.bestIsSure()).isTrue();
       assertThat(answer.works().intValueExact()).as(order.word()).isEqualTo(works.size());
-      assertThat(ids(answer)).as(order.word()).isEqualTo(BruteForce.ranked(works, order));
+      List<List<String>> ranked = BruteForce.ranked(works, order);
+      assertThat(ids(answer))
+          .as(order.word())
+          .isEqualTo(ranked.subList(0, Math.min(MANY, ranked.size())));
     }
   }
 
@@ -106,7 +109,7 @@ final class SearchTest {
   void theFirstFewAreTheFirstOfAll() {
     Case one = SMALL.get(1);
     Space space = Generated.space(one.seed(), one.sizes(), one.changed());
-    List<List<String>> all = ids(answer(space, Order.COST, ALL, 1));
+    List<List<String>> all = ids(answer(space, Order.COST, MANY, 1));
 
     assertThat(ids(answer(space, Order.COST, 3, 2))).isEqualTo(all.subList(0, 3));
   }
