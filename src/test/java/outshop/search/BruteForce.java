@@ -58,9 +58,16 @@ final class BruteForce {
 
   static List<Works> all(RuleEngine engine, Space space) {
     int total = space.size().intValueExact();
+    ClassLoader loader = Thread.currentThread().getContextClassLoader();
     return IntStream.range(0, total)
         .parallel()
-        .mapToObj(n -> one(engine, space, point(space, n)))
+        .mapToObj(
+            n -> {
+              // The rule engine finds its parts by the thread's loader; a pool's threads have
+              // another.
+              Thread.currentThread().setContextClassLoader(loader);
+              return one(engine, space, point(space, n));
+            })
         .flatMap(Optional::stream)
         .toList();
   }
