@@ -19,6 +19,7 @@ import outshop.units.Want;
  * @param words by column; several words of one cell stand in it with one space between
  * @param notes what stood in columns of the user's own
  * @param origin where the row's values come from
+ * @param loose what makes it stand for several parts
  */
 public record Part(
     Kind kind,
@@ -27,7 +28,20 @@ public record Part(
     Map<String, String> words,
     Map<String, String> notes,
     Origin origin,
-    Place place) {
+    Place place,
+    Loose loose) {
+
+  /** A part that stands for itself alone. */
+  public Part(
+      Kind kind,
+      String id,
+      Map<String, Double> numbers,
+      Map<String, String> words,
+      Map<String, String> notes,
+      Origin origin,
+      Place place) {
+    this(kind, id, numbers, words, notes, origin, place, Loose.NOTHING);
+  }
 
   public Part {
     numbers = Map.copyOf(numbers);
@@ -39,6 +53,30 @@ public record Part(
   @Override
   public int hashCode() {
     return id.hashCode();
+  }
+
+  @Override
+  public Map<String, Double> numbers() {
+    loose.watcher().accept(Loose.ALL);
+    return numbers;
+  }
+
+  @Override
+  public Map<String, String> words() {
+    loose.watcher().accept(Loose.ALL);
+    return words;
+  }
+
+  @Override
+  public Origin origin() {
+    loose.watcher().accept(Loose.ROW);
+    return origin;
+  }
+
+  @Override
+  public Place place() {
+    loose.watcher().accept(Loose.ROW);
+    return place;
   }
 
   /**
@@ -59,7 +97,15 @@ public record Part(
     if (!column.isNumber()) {
       throw new IllegalArgumentException(columnName + " of a " + kind.word() + " is no number");
     }
+    loose.watcher().accept(columnName);
     String label = where + ": " + columnName.replace('_', ' ');
+    Loose.Span span = loose.spans().get(columnName);
+    if (span != null) {
+      return span.isOpen()
+          ? Amount.missing(where, columnName, column.how())
+          : Amount.assumed(
+              span.at(), span.low(), span.high(), column.unit(), label, "of several parts");
+    }
     Double value = numbers.get(columnName);
     if (value != null) {
       return value.isNaN()
@@ -90,6 +136,7 @@ public record Part(
     if (column.isNumber()) {
       throw new IllegalArgumentException(columnName + " of a " + kind.word() + " is a number");
     }
+    loose.watcher().accept(columnName);
     String word = words.get(columnName);
     return word == null
         ? new Said.Unsaid(new Want(where, columnName, column.how()))
@@ -98,6 +145,7 @@ public record Part(
 
   /** The words of a cell that may hold several; empty if it was left blank. */
   public Set<String> several(String columnName) {
+    loose.watcher().accept(columnName);
     String cell = words.get(columnName);
     return cell == null ? Set.of() : new TreeSet<>(List.of(cell.split(" ")));
   }

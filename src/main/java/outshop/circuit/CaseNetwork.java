@@ -40,12 +40,17 @@ final class CaseNetwork {
   private final TreeSet<Want> wants = new TreeSet<>();
   private final Map<String, Amount.Known> inputs = new LinkedHashMap<>();
 
+  /** Whether a pack's volts carry a range, so that they are to be moved by themselves. */
+  private boolean openSource;
+
   /** What happens to a value at the ends of the ranges. */
   private enum Role {
     /** Resistances and drops: more of it, fewer volts at the load. */
     PATH,
     /** Currents and powers drawn. */
-    LOAD
+    LOAD,
+    /** What a pack gives without load. */
+    SOURCE
   }
 
   /** Picks a value at one end of its range. */
@@ -124,7 +129,7 @@ final class CaseNetwork {
   }
 
   Network nominal() {
-    return network((value, role) -> value.value());
+    return network((value, role) -> value.middle());
   }
 
   /** The networks at the ends of the ranges; none if nothing is assumed. */
@@ -133,12 +138,22 @@ final class CaseNetwork {
       return List.of();
     }
     List<Network> ends = new ArrayList<>();
-    for (boolean pathHigh : new boolean[] {false, true}) {
-      for (boolean loadHigh : new boolean[] {false, true}) {
-        ends.add(
-            network(
-                (value, role) ->
-                    (role == Role.PATH ? pathHigh : loadHigh) ? value.high() : value.low()));
+    boolean[] both = {false, true};
+    for (boolean pathHigh : both) {
+      for (boolean loadHigh : both) {
+        for (boolean sourceHigh : openSource ? both : new boolean[] {loadHigh}) {
+          ends.add(
+              network(
+                  (value, role) -> {
+                    boolean high =
+                        switch (role) {
+                          case PATH -> pathHigh;
+                          case LOAD -> loadHigh;
+                          case SOURCE -> sourceHigh;
+                        };
+                    return high ? value.high() : value.low();
+                  }));
+        }
       }
     }
     return ends;
@@ -216,6 +231,7 @@ final class CaseNetwork {
       wants.addAll(missing.wants());
       return;
     }
+    openSource |= volts instanceof Amount.Known v && v.low() != v.high();
     add(
         volts,
         emf ->
@@ -224,7 +240,7 @@ final class CaseNetwork {
                     name,
                     plus,
                     minus,
-                    pick.of(emf, Role.LOAD),
+                    pick.of(emf, Role.SOURCE),
                     Math.max(1e-4, pick.of(ohms.get(), Role.PATH))));
     inputs.putIfAbsent(ohms.get().label(), ohms.get());
   }

@@ -271,7 +271,7 @@ public final class Cases {
   private static Amount.Known extremeOf(List<Amount.Known> all, boolean greatest) {
     Amount.Known best = all.get(0);
     for (Amount.Known k : all) {
-      best = (greatest ? k.value() > best.value() : k.value() < best.value()) ? k : best;
+      best = (greatest ? k.middle() > best.middle() : k.middle() < best.middle()) ? k : best;
     }
     double low = best.low();
     double high = best.high();
@@ -298,7 +298,7 @@ public final class Cases {
       high = greatest ? Math.max(high, k.high()) : Math.min(high, k.high());
     }
     return new Amount.Known(
-        best.value(),
+        best.middle(),
         low,
         high,
         best.unit(),

@@ -44,7 +44,7 @@ final class CheckCommand implements Command {
     Ahead<RuleEngine> engine = Ahead.of(RuleEngine::load);
     PlanFiles files = PlanFiles.read(plan, named);
     if (to.isPresent()) {
-      OutFile.refuseInput(to.get(), List.of(plan), files.catalogue());
+      OutFile.refuseInput("--to", to.get(), List.of(plan), files.catalogue());
     }
     Check.Checked checked = new Check(engine).checked(files.plan(), files.problems());
     Report report = checked.report();

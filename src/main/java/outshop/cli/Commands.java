@@ -9,6 +9,7 @@ final class Commands {
       List.of(
           "check",
           "mend",
+          "choose",
           "explain",
           "rules",
           "new-catalogue",
@@ -28,6 +29,7 @@ final class Commands {
     return switch (name) {
       case "check" -> Optional.of(new CheckCommand());
       case "mend" -> Optional.of(new MendCommand());
+      case "choose" -> Optional.of(new ChooseCommand());
       case "explain" -> Optional.of(new ExplainCommand());
       case "rules" -> Optional.of(new RulesCommand());
       case "new-catalogue" -> Optional.of(new NewCatalogueCommand());

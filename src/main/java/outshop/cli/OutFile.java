@@ -48,8 +48,11 @@ final class OutFile {
   /**
    * What is written must not take the place of what it was made from. Errors: {@link UsageFault}
    * where it would.
+   *
+   * @param option with which it was asked for
    */
-  static void refuseInput(Path to, List<Path> read, Optional<Path> catalogue) throws UsageFault {
+  static void refuseInput(String option, Path to, List<Path> read, Optional<Path> catalogue)
+      throws UsageFault {
     try {
       if (!Files.exists(to)) {
         return;
@@ -61,10 +64,13 @@ final class OutFile {
       }
       if (over) {
         throw new UsageFault(
-            "--to " + Shown.text(to.toString()) + " would write over the plan or the catalogue");
+            option
+                + " "
+                + Shown.text(to.toString())
+                + " would write over the plan or the catalogue");
       }
     } catch (IOException e) {
-      throw new UsageFault("--to " + Shown.text(to.toString()) + " cannot be looked at");
+      throw new UsageFault(option + " " + Shown.text(to.toString()) + " cannot be looked at");
     }
   }
 

@@ -10,17 +10,24 @@ import outshop.catalogue.CatalogueReader;
 import outshop.input.Place;
 import outshop.input.Problem;
 import outshop.input.UnusableInput;
+import outshop.plan.OpenPart;
 import outshop.plan.Plan;
 import outshop.plan.PlanReader;
 
 /**
  * A plan and the catalogue it draws on, both read.
  *
+ * @param open the places for parts that the plan leaves open
  * @param catalogue the folder or table it was read from; empty if none was found
- * @param parts what it holds; nothing if none was found
+ * @param parts what the catalogue holds
  * @param problems what is worth saying about the files; none of them an error
  */
-record PlanFiles(Plan plan, Optional<Path> catalogue, Catalogue parts, List<Problem> problems) {
+record PlanFiles(
+    Plan plan,
+    List<OpenPart> open,
+    Optional<Path> catalogue,
+    Catalogue parts,
+    List<Problem> problems) {
   static final Option CATALOGUE =
       Option.valued(
           "--catalogue",
@@ -48,7 +55,7 @@ record PlanFiles(Plan plan, Optional<Path> catalogue, Catalogue parts, List<Prob
     if (!usable || !read.isUsable()) {
       throw new UnusableInput(problems);
     }
-    return new PlanFiles(read.plan(), folder, catalogue, problems);
+    return new PlanFiles(read.plan(), read.open(), folder, catalogue, problems);
   }
 
   /** The catalogue that goes without saying: beside the plan, or beside the plan's folder. */

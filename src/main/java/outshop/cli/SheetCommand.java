@@ -38,7 +38,7 @@ final class SheetCommand implements Command {
     Optional<Path> to = Paths.optional(given.value("--to"));
     PlanFiles files = PlanFiles.read(plan, Paths.optional(given.value("--catalogue")));
     if (to.isPresent()) {
-      OutFile.refuseInput(to.get(), List.of(plan), files.catalogue());
+      OutFile.refuseInput("--to", to.get(), List.of(plan), files.catalogue());
     }
     Check.Checked checked = new Check(RuleEngine.load()).checked(files.plan(), files.problems());
     boolean page = given.value("--as").orElse("text").equals("page");

@@ -54,7 +54,7 @@ final class WiringCommand implements Command {
     }
     Optional<Path> to = Paths.optional(given.value("--to"));
     if (to.isPresent()) {
-      OutFile.refuseInput(to.get(), List.of(path), files.catalogue());
+      OutFile.refuseInput("--to", to.get(), List.of(path), files.catalogue());
     }
     Circuit circuit = CircuitBuilder.build(files.plan());
     String text =

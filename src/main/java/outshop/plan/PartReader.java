@@ -26,6 +26,9 @@ final class PartReader {
   static final String PART = "part";
   static final String KIND = "kind";
 
+  /** Where a part is one row's alone. */
+  private static final String ROWS = "wiring.wires.";
+
   /** Every table begins with the same columns: id, maker, title, price_each, origin, note. */
   private static final int OF_ALL = 6;
 
@@ -35,6 +38,7 @@ final class PartReader {
   private final Problems problems;
   private final Numbers numbers;
   private final Values values;
+  private final List<OpenPart> open = new ArrayList<>();
 
   PartReader(Catalogue catalogue, Problems problems, Numbers numbers, Values values) {
     this.catalogue = catalogue;
@@ -51,7 +55,12 @@ final class PartReader {
    * @param only the kind it must be of, if only one will do
    * @param alsoHere which keys of the map are no business of the part itself
    */
-  record Slot(String path, String name, Optional<Kind> only, Predicate<String> alsoHere) {}
+  record Slot(String path, String name, Optional<Kind> only, Predicate<String> alsoHere) {
+    /** The kind it must be of, or that its name speaks of. */
+    Optional<Kind> kind() {
+      return only.or(() -> OpenPart.kindOf(name));
+    }
+  }
 
   /** What is being put together of one part: what stands in the map, over what was there before. */
   private record Draft(
@@ -72,9 +81,18 @@ final class PartReader {
     }
   }
 
-  /** The part at an entry; empty if none is stated, or after an error. */
+  /** The places that were left open so far. */
+  List<OpenPart> open() {
+    return open;
+  }
+
+  /** The part at an entry; empty if none is stated or any will do, or after an error. */
   Optional<Part> read(Slot slot, Tree.Entry entry) {
     if (entry.value() instanceof Tree.Text text) {
+      if (isAny(text)) {
+        leaveOpen(slot, text, slot.kind(), List.of());
+        return Optional.empty();
+      }
       if (!text.isBlank()) {
         return find(slot, slot.path(), text);
       }
@@ -92,6 +110,11 @@ final class PartReader {
   private Optional<Part> read(Slot slot, Tree.Fields fields) {
     Optional<Tree.Entry> part = fields.find(PART);
     Optional<Tree.Entry> kind = fields.find(KIND);
+    if (part.isPresent() && part.get().value() instanceof Tree.Text text && isAny(text)) {
+      Optional<Kind> of = kind.isPresent() ? statedKind(slot, kind.get()) : slot.kind();
+      leaveOpen(slot, text, of, columns(slot, fields));
+      return Optional.empty();
+    }
     if (part.isPresent() && kind.isPresent()) {
       String path = slot.path() + "." + KIND;
       String expected = "part: for a part of the catalogue, or kind: for one written out here";
@@ -106,6 +129,44 @@ final class PartReader {
     }
     problems.error(fields, slot.path(), "", "neither part: nor kind: stands here", idForm());
     return Optional.empty();
+  }
+
+  private boolean isAny(Tree.Text text) {
+    return text.text().equals(OpenPart.ANY) && catalogue.find(OpenPart.ANY).isEmpty();
+  }
+
+  /** Notes that any part of a kind will do. */
+  private void leaveOpen(Slot slot, Tree.Text any, Optional<Kind> kind, List<Tree.Entry> stated) {
+    boolean row = slot.path().startsWith(ROWS);
+    if (row || kind.isEmpty()) {
+      String what = row ? "no part can be left open here" : "any part will do, but of which kind?";
+      String named = "the kind beside it, {kind: connector, part: any}, or ";
+      problems.error(any, slot.path(), any.text(), what, (row ? "" : named) + idForm());
+      return;
+    }
+    problems.note(
+        any,
+        slot.path(),
+        "any part will do here, so none counts as chosen",
+        "outshop choose finds which work, or " + idForm());
+    Draft draft = Draft.of(kind.get());
+    for (Tree.Entry entry : stated) {
+      if (entry.key().equals("id")) {
+        keepsItsId(slot, entry);
+      } else {
+        column(slot, draft, entry);
+      }
+    }
+    Origin unstated = Origin.ASSUMED;
+    Origin origin = origin(draft, unstated);
+    open.add(
+        new OpenPart(
+            slot.name(),
+            kind.get(),
+            draft.numbers(),
+            draft.words(),
+            origin == unstated ? Optional.empty() : Optional.of(origin),
+            problems.place(any, slot.path())));
   }
 
   private Optional<Part> overridden(Slot slot, Tree.Entry at, Tree.Fields fields) {
@@ -123,8 +184,7 @@ final class PartReader {
     boolean changed = false;
     for (Tree.Entry entry : columns(slot, fields)) {
       if (entry.key().equals("id")) {
-        String what = "a part of the catalogue keeps its id";
-        problems.error(entry, slot.path() + ".id", "", what, "part: alone");
+        keepsItsId(slot, entry);
       } else {
         changed |= column(slot, draft, entry);
       }
@@ -133,17 +193,27 @@ final class PartReader {
         changed ? part(draft, whole.id(), origin(draft, whole.origin()), slot, at) : whole);
   }
 
-  private Optional<Part> writtenOut(Slot slot, Tree.Entry at, Tree.Fields fields) {
+  private void keepsItsId(Slot slot, Tree.Entry entry) {
+    String what = "a part of the catalogue keeps its id";
+    problems.error(entry, slot.path() + ".id", "", what, "part: alone");
+  }
+
+  private Optional<Kind> statedKind(Slot slot, Tree.Entry at) {
     String path = slot.path() + "." + KIND;
     List<String> allowed = slot.only().map(k -> List.of(k.word())).orElseGet(Kind::words);
     if (!(at.value() instanceof Tree.Text text) || text.isBlank()) {
       problems.error(at.value(), path, "", "no kind stands here", Words.either(allowed));
       return Optional.empty();
     }
-    if (!values.word(allowed, path, text)) {
+    return values.word(allowed, path, text) ? Kind.of(text.text()) : Optional.empty();
+  }
+
+  private Optional<Part> writtenOut(Slot slot, Tree.Entry at, Tree.Fields fields) {
+    Optional<Kind> kind = statedKind(slot, at);
+    if (kind.isEmpty()) {
       return Optional.empty();
     }
-    Draft draft = Draft.of(Kind.of(text.text()).orElseThrow());
+    Draft draft = Draft.of(kind.get());
     for (Tree.Entry entry : columns(slot, fields)) {
       if (column(slot, draft, entry) && entry.key().equals("id")) {
         idIsFree(slot, draft.words().get("id"), entry);

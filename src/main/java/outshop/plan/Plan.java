@@ -190,6 +190,23 @@ public final class Plan {
     return new Plan(file, stated, others, wires, accepted);
   }
 
+  /** This plan with these parts and materials besides its own, as if it had named them. */
+  public Plan with(Collection<Fitted> more) {
+    List<Fitted> all = new ArrayList<>(parts.values());
+    all.addAll(materials.values());
+    all.addAll(more);
+    Map<String, Stated> named = new LinkedHashMap<>(stated);
+    List<WireRow> rows = wires;
+    for (Fitted fitted : more) {
+      String path = fitted.isMaterial() ? fitted.name() : "parts." + fitted.name();
+      named.put(path, new Stated(List.of(fitted.part().id()), 0, fitted.place()));
+      if (fitted.name().equals("wiring.wire")) {
+        rows = rows.stream().map(row -> row.withoutItsOwn() ? row.of(fitted.part()) : row).toList();
+      }
+    }
+    return new Plan(file, named, all, rows, accepted);
+  }
+
   /** Which of the things stated in a plan are meant: by path, and whether a number stands there. */
   public interface Meant {
     boolean matches(String path, boolean number);

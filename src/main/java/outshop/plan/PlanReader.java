@@ -14,10 +14,12 @@ public final class PlanReader {
    * A plan as far as it could be read, and what is wrong with it.
    *
    * @param plan holds what could be read; empty where the file could not be read at all
+   * @param open the places where any part of a kind will do; the plan has no part there
    */
-  public record Read(Plan plan, List<Problem> problems) {
+  public record Read(Plan plan, List<Problem> problems, List<OpenPart> open) {
     public Read {
       problems = List.copyOf(problems);
+      open = List.copyOf(open);
     }
 
     /** Whether nothing in it is an error, so that the plan can be checked. */
@@ -46,11 +48,12 @@ public final class PlanReader {
     Optional<Tree.Node> root = tree.root();
     if (root.isEmpty()) {
       Plan nothing = new Plan(name, java.util.Map.of(), List.of(), List.of(), List.of());
-      return new Read(nothing, tree.problems());
+      return new Read(nothing, tree.problems(), List.of());
     }
     Problems problems = new Problems(name);
     problems.addAll(tree.problems());
-    Plan plan = new PlanWalk(problems, catalogue).plan(root.get());
-    return new Read(plan, problems.sorted());
+    PlanWalk walk = new PlanWalk(problems, catalogue);
+    Plan plan = walk.plan(root.get());
+    return new Read(plan, problems.sorted(), walk.open());
   }
 }

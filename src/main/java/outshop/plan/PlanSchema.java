@@ -161,7 +161,8 @@ public final class PlanSchema {
     definitions.put("wire", wire());
     definitions.put("part-of-catalogue", closed(catalogueId(), fittingRefs(), anyColumns()));
     for (Kind kind : Kind.values()) {
-      definitions.put("part-" + kind.word(), closed(word(kind), fittingRefs(), columns(kind)));
+      definitions.put(
+          "part-" + kind.word(), closed(word(kind), any(), fittingRefs(), columns(kind)));
     }
     return definitions;
   }
@@ -184,7 +185,7 @@ public final class PlanSchema {
 
   private static Map<String, Object> wire() {
     Map<String, Object> columns = columns(Kind.WIRE);
-    Map<String, Object> writtenOut = closed(word(Kind.WIRE), columns);
+    Map<String, Object> writtenOut = closed(word(Kind.WIRE), any(), columns);
     Map<String, Object> overriding = new LinkedHashMap<>(columns);
     overriding.remove("id");
     Map<String, Object> ofKind = Map.of("required", List.of(PartReader.KIND));
@@ -196,7 +197,13 @@ public final class PlanSchema {
   }
 
   private static Map<String, Object> whereIdStands(Map<String, Object> schema) {
-    return ordered("if", Map.of("required", List.of(PartReader.PART)), "then", schema);
+    Map<String, Object> idAlone =
+        ordered(
+            "required",
+            List.of(PartReader.PART),
+            "not",
+            Map.of("required", List.of(PartReader.KIND)));
+    return ordered("if", idAlone, "then", schema);
   }
 
   /** A catalogue id, or a map that holds one, or a kind with its columns. */
@@ -205,14 +212,14 @@ public final class PlanSchema {
     properties.put(
         PartReader.KIND,
         ordered("title", "the kind of a part that is written out here", "enum", kinds));
-    Map<String, Object> oneOfBoth =
+    Map<String, Object> atLeastOne =
         Map.of(
-            "oneOf",
+            "anyOf",
             List.of(
                 Map.of("required", List.of(PartReader.PART)),
                 Map.of("required", List.of(PartReader.KIND))));
     Map<String, Object> map = ordered("properties", properties);
-    map.putAll(oneOfBoth);
+    map.putAll(atLeastOne);
     map.put("allOf", choices);
     Map<String, Object> schema = ordered("type", List.of("string", "number", "object"));
     schema.put("if", Map.of("type", "object"));
@@ -223,6 +230,11 @@ public final class PlanSchema {
   private static Map<String, Object> catalogueId() {
     String title = "the id of a part of the catalogue";
     return Map.of(PartReader.PART, ordered("title", title, "$ref", "#/$defs/id"));
+  }
+
+  /** Beside a kind, no part of the catalogue is named but any of that kind. */
+  private static Map<String, Object> any() {
+    return Map.of(PartReader.PART, Map.of("const", OpenPart.ANY));
   }
 
   private static Map<String, Object> word(Kind kind) {

@@ -38,6 +38,11 @@ final class PlanWalk {
     this.partReader = new PartReader(catalogue, problems, numbers, values);
   }
 
+  /** The places for parts that the plan leaves open. */
+  List<OpenPart> open() {
+    return List.copyOf(partReader.open());
+  }
+
   Plan plan(Tree.Node root) {
     if (root instanceof Tree.Fields fields) {
       format(fields);

@@ -27,8 +27,6 @@ import outshop.units.Want;
  * violation.
  */
 final class Grader implements Desk {
-  private static final Bound FINE = new Bound(Outcome.FINE, Consequence.NUISANCE, 1, true);
-
   private final RuleBook book;
   private final List<Finding> findings = new ArrayList<>();
   private final List<Silence> silences = new ArrayList<>();
@@ -87,59 +85,22 @@ final class Grader implements Desk {
     }
 
     private void compare(Amount demand, Amount limit, boolean over) {
-      for (Bound bound : rule.bounds()) {
-        if (bound.over() != over) {
-          throw new RuleBookException(
-              rule.name(), "it and its page disagree whether the limit is the most or the least");
-        }
-      }
-      if (isSilent(demand) || isSilent(limit)) {
-        return;
-      }
-      if (demand.isMissing() || limit.isMissing()) {
-        TreeSet<Want> wants = new TreeSet<>();
-        addWants(demand, wants);
-        addWants(limit, wants);
-        cannotTell(List.copyOf(wants));
-        return;
-      }
-      grade(demand.get(), limit.get(), over);
-    }
-
-    /** What is stated not to exist is not compared. */
-    private boolean isSilent(Amount amount) {
-      if (amount instanceof Amount.Absent absent) {
-        silences.add(new Silence(rule.name(), at, absent.label()));
-        return true;
-      }
-      return false;
-    }
-
-    private static void addWants(Amount amount, TreeSet<Want> wants) {
-      if (amount instanceof Amount.Missing missing) {
-        wants.addAll(missing.wants());
+      Comparison compared = Comparison.of(rule, demand, limit, over);
+      switch (compared.state()) {
+        case SILENT -> silences.add(new Silence(rule.name(), at, compared.absent()));
+        case MISSING -> cannotTell(List.copyOf(compared.wants()));
+        case OPEN, JUDGED -> grade(compared, demand.get(), limit.get(), over);
       }
     }
 
-    private void grade(Amount.Known demand, Amount.Known limit, boolean over) {
-      if (demand.unit() != limit.unit()) {
-        throw new RuleBookException(
-            rule.name(), "compares " + demand.unit() + " with " + limit.unit());
-      }
-      Bound here = passed(demand.value(), limit.value());
-      Bound kindest =
-          over ? passed(demand.low(), limit.high()) : passed(demand.high(), limit.low());
-      Bound worst = over ? passed(demand.high(), limit.low()) : passed(demand.low(), limit.high());
+    private void grade(Comparison compared, Amount.Known demand, Amount.Known limit, boolean over) {
+      Bound here = compared.here();
       phrases.compared(demand, limit);
-      if (here.outcome() == Outcome.FINE && worst.outcome().compareTo(Outcome.ADVICE) < 0) {
+      if (compared.state() == Comparison.State.OPEN) {
         cannotTell(wantsOf(demand, limit));
         return;
       }
-      boolean softened =
-          here.outcome() == Outcome.VIOLATION
-              && kindest.outcome() != Outcome.VIOLATION
-              && !rule.protectsPeople();
-      Outcome outcome = softened ? Outcome.WARNING : here.outcome();
+      Outcome outcome = compared.outcome();
       String sentence = outcome == Outcome.FINE ? rule.fine() : rule.headline(here);
       Finding.Mark mark = mark(here, limit, over);
       add(
@@ -151,16 +112,7 @@ final class Grader implements Desk {
           Optional.of(mark),
           past(demand, mark),
           List.of(),
-          softened);
-    }
-
-    private Bound passed(double demand, double limit) {
-      for (Bound bound : rule.bounds()) {
-        if (bound.passed(demand, limit)) {
-          return bound;
-        }
-      }
-      return FINE;
+          compared.softened());
     }
 
     /** The bound that was passed, or else the first one ahead. */

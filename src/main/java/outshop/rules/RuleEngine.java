@@ -74,14 +74,25 @@ public final class RuleEngine {
   /** As {@link #run}, with where a rule had nothing to compare. */
   public Judged judge(Collection<?> facts) {
     Grader grader = new Grader(book);
+    fire(grader, facts);
+    return grader.judged();
+  }
+
+  /** As {@link #run}, but only how each rule ended, by the same policy. */
+  public List<Verdict> verdicts(Collection<?> facts) {
+    Tally tally = new Tally(book);
+    fire(tally, facts);
+    return tally.verdicts();
+  }
+
+  private void fire(Desk desk, Collection<?> facts) {
     KieSession session = sessions.newKieSession();
-    session.setGlobal("desk", grader);
+    session.setGlobal("desk", desk);
     for (Object fact : facts) {
       session.insert(fact);
     }
     session.fireAllRules();
     // Not in a finally: a session in which a rule failed is not used again.
     session.dispose();
-    return grader.judged();
   }
 }

@@ -40,6 +40,20 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
       from = List.copyOf(from);
     }
 
+    /** The value. Who decides by it decides for one end of a range; {@link Peeks} notes that. */
+    @Override
+    public double value() {
+      if (low != high) {
+        Peeks.note();
+      }
+      return value;
+    }
+
+    /** The value, for those who go on to look at the whole range, or only show it. */
+    public double middle() {
+      return value;
+    }
+
     /**
      * Whether some value behind this one was assumed, so that the truth may lie elsewhere in the
      * range.

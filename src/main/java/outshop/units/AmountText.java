@@ -38,7 +38,7 @@ public final class AmountText {
 
   /** A value with its unit, such as {@code 16.8 V}, {@code 60 mA}, {@code 62 mm}. */
   public static String text(Amount.Known amount) {
-    return text(amount.value(), amount.unit(), DIGITS);
+    return text(amount.middle(), amount.unit(), DIGITS);
   }
 
   /** A value in a unit, with its unit. */
@@ -50,13 +50,13 @@ public final class AmountText {
   public static String[] pair(Amount.Known one, Amount.Known other) {
     int digits = DIGITS;
     while (digits < MOST_DIGITS
-        && !Exact.same(one.value(), other.value())
-        && text(one.value(), one.unit(), digits)
-            .equals(text(other.value(), other.unit(), digits))) {
+        && !Exact.same(one.middle(), other.middle())
+        && text(one.middle(), one.unit(), digits)
+            .equals(text(other.middle(), other.unit(), digits))) {
       digits++;
     }
     return new String[] {
-      text(one.value(), one.unit(), digits), text(other.value(), other.unit(), digits)
+      text(one.middle(), one.unit(), digits), text(other.middle(), other.unit(), digits)
     };
   }
 

@@ -25,7 +25,7 @@ final class Ranges {
     List<Integer> open = new ArrayList<>();
     for (int i = 0; i < values.length; i++) {
       Amount.Known input = inputs.get(i);
-      values[i] = input.value();
+      values[i] = input.middle();
       origin = origin.and(input.origin());
       if (input.low() != input.high()) {
         open.add(i);

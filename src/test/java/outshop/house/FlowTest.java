@@ -27,8 +27,8 @@ final class FlowTest {
    */
   private static final String WHO_LOOKS_INTO =
       """
-      catalogue: plan circuit drawing figures plots report sheets mend search cli rulebook
-      plan: circuit drawing figures plots report sheets mend search cli rulebook
+      catalogue: plan circuit drawing figures plots report sheets mend search render cli rulebook
+      plan: circuit drawing figures plots report sheets mend search render cli rulebook
       circuit: drawing figures plots findings rules ranking report sheets mend search render cli
       drawing: sheets render cli
       figures: plots rules sheets mend search cli

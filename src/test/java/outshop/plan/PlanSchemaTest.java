@@ -184,7 +184,8 @@ final class PlanSchemaTest {
         Arguments.of("outshop_plan: 1\nwishes: {region: mars}", "/wishes/region"),
         Arguments.of("outshop_plan: 1\nwishes: {functions: 2.5}", "/wishes/functions"),
         Arguments.of("outshop_plan: 1\nparts: {fuse: {bay: tender}}", "/parts/fuse"),
-        Arguments.of("outshop_plan: 1\nparts: {fuse: {part: fuse-5a, kind: fuse}}", "/parts/fuse"),
+        Arguments.of(
+            "outshop_plan: 1\nparts: {fuse: {part: fuse-5a, kind: fuse}}", "/parts/fuse/part"),
         Arguments.of("outshop_plan: 1\nparts: {fuse: {kind: fuze}}", "/parts/fuse/kind"),
         Arguments.of(
             "outshop_plan: 1\nparts: {fuse: {kind: fuse, cells_series_count: 4}}", "/parts/fuse"),

@@ -1,0 +1,334 @@
+package outshop.search;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Random;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import outshop.figures.Facts;
+import outshop.findings.Outcome;
+import outshop.rules.Verdict;
+
+/**
+ * What is known of the space so far, and how more is learned: the boxes in which nothing works, and
+ * those in which everything does.
+ */
+final class Region {
+  private static final int MOST_EXPLAINED = 2;
+  private static final int PROOFS = 3;
+
+  /** Boxes of few combinations are not kept once there are so many. */
+  private static final int MOST_KEPT = 60_000;
+
+  /** What stands for "everything works" among the rules that are not trusted. */
+  static final String EVERYTHING_WORKS = "(everything works)";
+
+  private final Space space;
+  private final Trials trials;
+  private final Explainer explainer;
+  private final Likeness likeness;
+  private final BitSet[] all;
+  private final Boxes boxes;
+  private final Boxes[] clear;
+  private final List<Integer> families = new ArrayList<>();
+  private final Set<String> distrusted;
+  private volatile boolean halted;
+
+  Region(Space space, Trials trials) {
+    Set<String> distrusted = ConcurrentHashMap.newKeySet();
+    this.space = space;
+    this.trials = trials;
+    this.likeness = new Likeness(space);
+    this.explainer = new Explainer(space, trials, likeness, distrusted);
+    this.all = space.all();
+    this.boxes = new Boxes(all);
+    this.clear = new Boxes[Facts.families()];
+    for (int family = 0; family < clear.length; family++) {
+      clear[family] = new Boxes(all);
+    }
+    this.distrusted = distrusted;
+  }
+
+  /** Takes back what rests on the answers of a rule, and asks it of single combinations alone. */
+  void distrust(String rule) {
+    if (!distrusted.add(rule)) {
+      throw new IllegalStateException(rule + " answers differently when it is asked twice");
+    }
+    boxes.forget(rule.replace(Explainer.RANGES, ""));
+    explainer.forget();
+    if (rule.equals(EVERYTHING_WORKS)) {
+      for (int family = 0; family < clear.length; family++) {
+        clear[family] = new Boxes(all);
+      }
+    }
+  }
+
+  /** What is to be distrusted next of a rule. */
+  Distrust distrustOf(String rule) {
+    boolean first = !rule.equals(EVERYTHING_WORKS) && !distrusted.contains(rule + Explainer.RANGES);
+    return new Distrust(first ? rule + Explainer.RANGES : rule);
+  }
+
+  List<String> distrusted() {
+    return distrusted.stream().sorted().toList();
+  }
+
+  /** Whether everybody is to stop for now, because one of them found that it cannot go on. */
+  boolean isHalted() {
+    return halted;
+  }
+
+  void halt(boolean now) {
+    halted = now;
+  }
+
+  Boxes boxes() {
+    return boxes;
+  }
+
+  Explainer explainer() {
+    return explainer;
+  }
+
+  /**
+   * The box around a point that covers most of a cell: one in which nothing works, if the point
+   * does not; else what the boxes of every family, in which its rules find no violation, have in
+   * common.
+   */
+  Box around(int[] point, BitSet[] cell) {
+    Optional<Box> known = boxes.covering(point, cell);
+    if (known.isPresent()) {
+      return known.get();
+    }
+    BitSet[] sets = cell;
+    for (int family : families()) {
+      Optional<Box> clean = clear[family].covering(point, cell);
+      if (clean.isEmpty()) {
+        Trials.Watch watch = trials.watched(point, family);
+        List<Verdict> violations = watch.verdicts().stream().filter(Verdict::isViolation).toList();
+        if (!violations.isEmpty()) {
+          return ruledOut(point, cell, violations);
+        }
+        clean = Optional.of(clean(point, family, watch));
+        clear[family].add(clean.get());
+      }
+      sets = inside(sets, clean.get());
+    }
+    return new Box(sets, true, "");
+  }
+
+  /** A box around a point in which nothing works; empty if the point works. */
+  Optional<Box> ruledOut(int[] point, BitSet[] cell) {
+    for (int family : families()) {
+      if (clear[family].covering(point, cell).isEmpty()) {
+        List<Verdict> violations =
+            trials.check(point, family).stream().filter(Verdict::isViolation).toList();
+        if (!violations.isEmpty()) {
+          return Optional.of(ruledOut(point, cell, violations));
+        }
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** The families, first those that read least: they take less time, and rule out more at once. */
+  private synchronized List<Integer> families() {
+    if (families.isEmpty()) {
+      int[] point = new int[all.length];
+      Map<Integer, Integer> read = new HashMap<>();
+      for (int family = 0; family < clear.length; family++) {
+        int columns = 0;
+        for (Set<String> ofSlot : trials.read(point, family)) {
+          columns += ofSlot.size();
+        }
+        read.put(family, columns);
+        families.add(family);
+      }
+      families.sort((a, b) -> Integer.compare(read.get(a), read.get(b)));
+    }
+    return families;
+  }
+
+  /**
+   * A box around a point in which the rules of a family find no violation: all that is alike in
+   * what was read; and where numbers may differ as well without any harm, all that is roughly
+   * alike.
+   */
+  private Box clean(int[] point, int family, Trials.Watch watch) {
+    BitSet[] rough = new BitSet[point.length];
+    BitSet[] same = new BitSet[point.length];
+    boolean differ = false;
+    for (int s = 0; s < rough.length; s++) {
+      rough[s] = likeness.roughlyLike(s, point[s], watch.read().get(s), all[s]);
+      same[s] = likeness.like(s, point[s], watch.read().get(s), all[s]);
+      differ |= !rough[s].equals(same[s]);
+    }
+    if (differ && !distrusted.contains(EVERYTHING_WORKS)) {
+      Map<Map.Entry<String, String>, List<Verdict>> expected = byPlace(watch.verdicts());
+      if (harmless(rough, family, expected)) {
+        prove(rough, family, point);
+        return Box.of(rough, all, true, "");
+      }
+      for (int s = 0; s < rough.length; s++) {
+        BitSet[] tried = same.clone();
+        tried[s] = rough[s];
+        if (!rough[s].equals(same[s]) && harmless(tried, family, expected)) {
+          same = tried;
+        }
+      }
+      prove(same, family, point);
+    }
+    return Box.of(same, all, true, "");
+  }
+
+  private Box ruledOut(int[] point, BitSet[] cell, List<Verdict> violations) {
+    Box best = null;
+    for (Verdict violation : violations.subList(0, Math.min(MOST_EXPLAINED, violations.size()))) {
+      Box box = explainer.explain(point, violation, Outcome.VIOLATION);
+      keep(box);
+      best = best == null || box.share(cell) > best.share(cell) ? box : best;
+    }
+    return best;
+  }
+
+  private void keep(Box box) {
+    if (boxes.size() < MOST_KEPT) {
+      boxes.add(box);
+    }
+  }
+
+  /** Whether a family's rules can find no violation in a cell, asking the same as at a point. */
+  private boolean harmless(
+      BitSet[] cell, int family, Map<Map.Entry<String, String>, List<Verdict>> expected) {
+    for (Blend.End end : Blend.End.values()) {
+      Map<Map.Entry<String, String>, List<Verdict>> found = byPlace(trials.look(cell, end, family));
+      if (!found.keySet().equals(expected.keySet())) {
+        return false;
+      }
+      for (Map.Entry<Map.Entry<String, String>, List<Verdict>> one : found.entrySet()) {
+        if (!harmless(one.getValue(), expected.get(one.getKey()))) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static boolean harmless(List<Verdict> found, List<Verdict> expected) {
+    if (found.size() != expected.size()) {
+      return false;
+    }
+    for (int i = 0; i < found.size(); i++) {
+      Verdict verdict = found.get(i);
+      boolean open = !verdict.wants().isEmpty() && !verdict.wants().equals(expected.get(i).wants());
+      if (verdict.isViolation() || verdict.worst() == Outcome.VIOLATION || open) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static Map<Map.Entry<String, String>, List<Verdict>> byPlace(List<Verdict> verdicts) {
+    Map<Map.Entry<String, String>, List<Verdict>> byPlace = new HashMap<>();
+    for (Verdict verdict : verdicts) {
+      byPlace.computeIfAbsent(Measure.key(verdict), k -> new ArrayList<>()).add(verdict);
+    }
+    return byPlace;
+  }
+
+  /** Checks some combinations of a box in which a family's rules are to find no violation. */
+  private void prove(BitSet[] sets, int family, int[] point) {
+    Random random = new Random(Arrays.hashCode(point) * 31L + family);
+    for (int n = 0; n < PROOFS; n++) {
+      int[] member = new int[sets.length];
+      for (int s = 0; s < member.length; s++) {
+        member[s] = Explainer.random(sets[s], random);
+      }
+      if (trials.check(member, family).stream().anyMatch(Verdict::isViolation)) {
+        throw new Distrust(EVERYTHING_WORKS);
+      }
+    }
+  }
+
+  static BitSet[] single(int[] point) {
+    BitSet[] sets = new BitSet[point.length];
+    for (int s = 0; s < sets.length; s++) {
+      sets[s] = new BitSet();
+      sets[s].set(point[s]);
+    }
+    return sets;
+  }
+
+  /**
+   * What is left of a cell without a box, as cells that have nothing in common. Where the box holds
+   * all of the cell, nothing is left.
+   */
+  static List<BitSet[]> without(BitSet[] cell, Box box) {
+    List<BitSet[]> left = new ArrayList<>();
+    BitSet[] rest = cell.clone();
+    for (int s = 0; s < cell.length; s++) {
+      if (!box.holds(s, rest[s])) {
+        BitSet outside = (BitSet) rest[s].clone();
+        outside.andNot(box.sets()[s]);
+        BitSet[] one = rest.clone();
+        one[s] = outside;
+        left.add(one);
+        BitSet inside = (BitSet) rest[s].clone();
+        inside.and(box.sets()[s]);
+        rest[s] = inside;
+      }
+    }
+    return left;
+  }
+
+  /** The part of a cell that lies in a box. */
+  static BitSet[] inside(BitSet[] cell, Box box) {
+    BitSet[] inside = new BitSet[cell.length];
+    for (int s = 0; s < cell.length; s++) {
+      inside[s] = (BitSet) cell[s].clone();
+      if (box.sets()[s] != null) {
+        inside[s].and(box.sets()[s]);
+      }
+    }
+    return inside;
+  }
+
+  /**
+   * A cell without the choices that known boxes rule out for all the rest of it; empty if nothing
+   * is left.
+   */
+  Optional<BitSet[]> cut(BitSet[] cell) {
+    BitSet[] cut = cell.clone();
+    for (Box box : boxes.all()) {
+      int bound = box.works() ? -2 : onlyBound(box, cut);
+      if (bound == -1) {
+        return Optional.empty();
+      }
+      if (bound >= 0) {
+        BitSet left = (BitSet) cut[bound].clone();
+        left.andNot(box.sets()[bound]);
+        cut[bound] = left;
+      }
+    }
+    return Optional.of(cut);
+  }
+
+  /** The one place at which a box does not hold all of a cell; -1 if none, -2 if several. */
+  private static int onlyBound(Box box, BitSet[] cell) {
+    int bound = -1;
+    for (int s = 0; s < cell.length; s++) {
+      if (!box.holds(s, cell[s])) {
+        if (bound >= 0) {
+          return -2;
+        }
+        bound = s;
+      }
+    }
+    return bound;
+  }
+}

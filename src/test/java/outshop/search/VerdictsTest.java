@@ -1,0 +1,52 @@
+package outshop.search;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import outshop.acceptance.Sample;
+import outshop.figures.Bench;
+import outshop.figures.Facts;
+import outshop.findings.Finding;
+import outshop.plan.Plan;
+import outshop.rules.RuleEngine;
+import outshop.rules.Verdict;
+
+/** The verdicts without texts are those of the report, and families give the same as the whole. */
+final class VerdictsTest {
+  private static final RuleEngine ENGINE = RuleEngine.load();
+
+  @Test
+  void theVerdictsAreThoseOfTheFindings() {
+    List<Plan> plans = new ArrayList<>();
+    Sample.plans().forEach(path -> plans.add(Sample.plan(path)));
+    Space space =
+        Generated.space(6, Map.of("pack", 9, "receiver", 9, "decoder", 9, "fuse", 9), 0.2);
+    Random random = new Random(6);
+    for (int n = 0; n < 60; n++) {
+      plans.add(space.plan(space.parts(random.ints(4, 0, 9).toArray())));
+    }
+    for (Plan plan : plans) {
+      List<Object> facts = Facts.of(Bench.of(plan, List.of()));
+      List<String> found = new ArrayList<>();
+      for (Finding f : ENGINE.run(facts)) {
+        found.add(f.rule() + " " + f.at().name() + " " + f.outcome());
+      }
+      List<String> whole = words(ENGINE.verdicts(facts));
+      List<String> byFamily = new ArrayList<>();
+      for (int family = 0; family < Facts.families(); family++) {
+        byFamily.addAll(words(ENGINE.verdicts(Facts.family(Bench.of(plan, List.of()), family))));
+      }
+
+      assertThat(whole).isNotEmpty().containsExactlyInAnyOrderElementsOf(found);
+      assertThat(byFamily).containsExactlyInAnyOrderElementsOf(found);
+    }
+  }
+
+  private static List<String> words(List<Verdict> verdicts) {
+    return verdicts.stream().map(v -> v.rule() + " " + v.at().name() + " " + v.outcome()).toList();
+  }
+}
