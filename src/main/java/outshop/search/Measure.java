@@ -112,13 +112,13 @@ final class Measure {
     double[] cost = sum(price, cell);
     return switch (order) {
       case WARNINGS -> new Rank(new double[] {warnings, cost[0], cost[1]}, first);
-      case COST -> new Rank(cost, first);
+      case COST -> new Rank(new double[] {cost[0], cost[1], warnings}, first);
       case SIZE -> {
         double[] size = sum(litres, cell);
-        yield new Rank(new double[] {size[0], size[1], cost[0], cost[1]}, first);
+        yield new Rank(new double[] {size[0], size[1], cost[0], cost[1], warnings}, first);
       }
       case RUN_TIME -> {
-        yield new Rank(new double[] {0, -longest(cell), cost[0], cost[1]}, first);
+        yield new Rank(new double[] {0, -longest(cell), cost[0], cost[1], warnings}, first);
       }
     };
   }
@@ -138,11 +138,12 @@ final class Measure {
                 found.mostHours().isPresent() ? 0 : 1,
                 found.mostHours().isPresent() ? -rounded(found.mostHours().getAsDouble()) : 0,
                 cost[0],
-                cost[1]
+                cost[1],
+                found.warnings()
               },
               point);
       case WARNINGS -> new Rank(new double[] {found.warnings(), cost[0], cost[1]}, point);
-      case COST, SIZE -> bound(cell, 0);
+      case COST, SIZE -> bound(cell, found.warnings());
     };
   }
 

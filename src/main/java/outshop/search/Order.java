@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** By what combinations that work are ranked. */
+/** By what combinations that work are ranked; among equals the one with fewer warnings. */
 public enum Order {
   /** The fewest warnings, then the cheapest. */
   WARNINGS,

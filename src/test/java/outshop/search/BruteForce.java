@@ -116,7 +116,11 @@ final class BruteForce {
                   .thenComparingDouble(w -> -w.mostHours().orElse(0));
         };
     List<Works> sorted = new ArrayList<>(works);
-    sorted.sort(byOrder.thenComparing(byCost).thenComparing(w -> String.join(" ", w.ids())));
+    sorted.sort(
+        byOrder
+            .thenComparing(byCost)
+            .thenComparingInt(Works::warnings)
+            .thenComparing(w -> String.join(" ", w.ids())));
     return sorted.stream().map(Works::ids).toList();
   }
 }
