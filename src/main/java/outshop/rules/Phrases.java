@@ -3,6 +3,7 @@ package outshop.rules;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import outshop.circuit.At;
 import outshop.findings.Finding;
@@ -103,9 +104,22 @@ final class Phrases extends Wording {
   @Override
   public String headline() {
     if (headline == null) {
-      headline = hasGaps ? Texts.fill(rule.name(), sentence, texts()) : untold();
+      headline = hasGaps ? Texts.fill(rule.name(), sentence, texts()) + whatToDo() : untold();
     }
     return headline;
+  }
+
+  /** The first cure, so that whoever reads no further knows what to do. */
+  private String whatToDo() {
+    return cures().isEmpty() ? "" : "; " + inside(cures().get(0));
+  }
+
+  /** A sentence as it goes on inside another; a word of capitals (LED) stays as it is. */
+  private static String inside(String sentence) {
+    boolean word = sentence.length() > 1 && Character.isLowerCase(sentence.charAt(1));
+    return word
+        ? sentence.substring(0, 1).toLowerCase(Locale.ROOT) + sentence.substring(1)
+        : sentence;
   }
 
   private String untold() {

@@ -69,7 +69,8 @@ final class MendCommandTest {
             --------------------------------------------------------------------
             To be cleared:
             o==  violation: the 2 speakers: 2 ohm together, and the amplifier takes no less
-                 than 4 ohm: it overheats and burns out
+                 than 4 ohm: it overheats and burns out; join two speakers one after the
+                 other (in series) instead of side by side (in parallel)
 
             What clears it
             --------------
