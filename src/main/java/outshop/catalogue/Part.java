@@ -125,6 +125,16 @@ public record Part(
     return Amount.missing(where, columnName, column.how());
   }
 
+  /**
+   * Whether a cell is blank only because the parts that this one stands for differ in it: each of
+   * them may state something else, so what a blank cell would be taken for does not hold.
+   */
+  public boolean isOpen(String columnName) {
+    loose.watcher().accept(columnName);
+    Loose.Span span = loose.spans().get(columnName);
+    return span != null && span.isOpen();
+  }
+
   /** The word in a column, as far as it is known. */
   public Said said(String columnName) {
     return said(columnName, id);
