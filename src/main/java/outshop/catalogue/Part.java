@@ -102,7 +102,7 @@ public record Part(
     Loose.Span span = loose.spans().get(columnName);
     if (span != null) {
       return span.isOpen()
-          ? Amount.missing(where, columnName, column.how())
+          ? new Amount.Missing(List.of(new Want(where, columnName, column.how())), true)
           : Amount.assumed(
               span.at(), span.low(), span.high(), column.unit(), label, "of several parts");
     }
