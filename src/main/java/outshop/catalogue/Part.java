@@ -102,7 +102,7 @@ public record Part(
     Loose.Span span = loose.spans().get(columnName);
     if (span != null) {
       return span.isOpen()
-          ? Amount.missing(where, columnName, column.how())
+          ? new Amount.Missing(List.of(new Want(where, columnName, column.how())), true)
           : Amount.assumed(
               span.at(), span.low(), span.high(), column.unit(), label, "of several parts");
     }
@@ -123,6 +123,16 @@ public record Part(
           "not stated; usual for a " + kind.word());
     }
     return Amount.missing(where, columnName, column.how());
+  }
+
+  /**
+   * Whether a cell is blank only because the parts that this one stands for differ in it: each of
+   * them may state something else, so what a blank cell would be taken for does not hold.
+   */
+  public boolean isOpen(String columnName) {
+    loose.watcher().accept(columnName);
+    Loose.Span span = loose.spans().get(columnName);
+    return span != null && span.isOpen();
   }
 
   /** The word in a column, as far as it is known. */

@@ -61,7 +61,9 @@ public record PackValues(
   /** The cells in series: as stated, else as many as the stated nominal volts make. */
   private static Amount cells(Fitted pack, Said chemistry) {
     Amount stated = pack.amount("cells_series_count");
-    if (stated.isKnown() || !(chemistry instanceof Said.Word word)) {
+    if (stated.isKnown()
+        || pack.isOpen("cells_series_count")
+        || !(chemistry instanceof Said.Word word)) {
       return stated;
     }
     double nominal = Chemistry.of(word.word()).orElseThrow().nominalVolts();

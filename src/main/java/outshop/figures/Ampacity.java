@@ -35,7 +35,7 @@ record Ampacity(String conductor, Amount amps) {
     boolean tooWeak =
         least.isPresent()
             && currentAmps instanceof Amount.Known current
-            && Exact.above(current.value(), least.get().amps().get().value());
+            && Exact.above(current.low(), least.get().amps().get().high());
     if (known.size() == all.size() || tooWeak) {
       return least.orElse(new Ampacity("nothing", new Amount.Absent("conductors behind it")));
     }
@@ -46,8 +46,12 @@ record Ampacity(String conductor, Amount amps) {
     if (known.isEmpty()) {
       return Optional.empty();
     }
+    Ampacity first = known.get(0);
+    for (Ampacity other : known) {
+      first = other.amps().get().middle() < first.amps().get().middle() ? other : first;
+    }
     Amount least = Cases.least(known.stream().map(Ampacity::amps).toList());
-    return known.stream().filter(a -> a.amps() == least).findFirst();
+    return Optional.of(new Ampacity(first.conductor(), least));
   }
 
   private static Optional<Ampacity> of(Link link) {

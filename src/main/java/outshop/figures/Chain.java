@@ -102,7 +102,7 @@ record Chain(List<Fitted> packs) {
   private static Amount chargeVolts(Fitted pack, boolean most) {
     Said chemistry = pack.said("chemistry");
     Amount stated = pack.amount("charge_volts");
-    if (!stated.isMissing()) {
+    if (!stated.isMissing() || pack.isOpen("charge_volts")) {
       return stated;
     }
     Amount full = pack.amount("full_volts");

@@ -41,7 +41,7 @@ final class ChargerFigures {
     for (Fitted charger : bench.plan().parts(Kind.CHARGER)) {
       ChargerFigures figures = new ChargerFigures(bench, charger);
       figures.itself();
-      if (!charger.said("type").is("plain-supply")) {
+      if (!charger.isOpen("type") && !charger.said("type").is("plain-supply")) {
         chains.forEach(figures::with);
         figures.times(chains);
       }
@@ -51,7 +51,8 @@ final class ChargerFigures {
   }
 
   private static boolean mayBeCharged(Chain chain) {
-    return chain.packs().stream().noneMatch(p -> CellCharge.primary(p.said("chemistry")));
+    return chain.packs().stream()
+        .noneMatch(p -> p.isOpen("chemistry") || CellCharge.primary(p.said("chemistry")));
   }
 
   private void itself() {
@@ -126,7 +127,10 @@ final class ChargerFigures {
     Amount stated = charger.amount("charge_volts");
     Optional<CellCharge> cell =
         CellCharge.of(charger.said("chemistry")).filter(CellCharge::byVolts);
-    if (stated.isKnown() || cell.isEmpty() || !charger.amount("cells_count").isKnown()) {
+    if (stated.isKnown()
+        || charger.isOpen("charge_volts")
+        || cell.isEmpty()
+        || !charger.amount("cells_count").isKnown()) {
       return stated;
     }
     return Amount.computed(

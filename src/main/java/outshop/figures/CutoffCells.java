@@ -39,7 +39,8 @@ public record CutoffCells(At at, Amount set, Amount least, Amount most, String c
       Amount cells = receiver.amount("cutoff_cells_count");
       Amount volts = receiver.amount("cutoff_volts");
       boolean byVoltsOnly = cells.isAbsent() || (cells.isMissing() && volts.isKnown());
-      if (!volts.isAbsent()) {
+      boolean open = receiver.isOpen("cutoff_cells_count") || pack.pack().isOpen("chemistry");
+      if (!volts.isAbsent() && !open) {
         all.add(
             countsAlike(pack.pack()) && !byVoltsOnly
                 ? of(receiver, pack, cells, pack.cells(), pack.cells())

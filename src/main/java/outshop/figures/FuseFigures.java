@@ -38,6 +38,9 @@ final class FuseFigures {
     List<Object> facts = new ArrayList<>();
     for (FuseSeat seat : FuseSeat.all(bench, states)) {
       lead(seat).ifPresent(facts::add);
+      if (seat.isOpen()) {
+        continue;
+      }
       facts.addAll(duties(seat));
       facts.addAll(surges.of(seat));
       facts.add(behind(seat));

@@ -73,6 +73,11 @@ record FuseSeat(Fitted fuse, Link link, Fitted pack, String pole, String near, S
     return pack.name() + (pole.equals("plus") ? ".minus" : ".plus");
   }
 
+  /** Whether it stands for fuses that reset themselves and others that do not. */
+  boolean isOpen() {
+    return fuse.isOpen("style") || (fuse.said("style").isUnsaid() && fuse.isOpen("hold_amps"));
+  }
+
   /** Whether it is one that resets itself. Where its build is not stated, a hold current tells. */
   boolean resettable() {
     return fuse.said("style").is("resettable")

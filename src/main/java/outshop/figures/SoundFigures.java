@@ -51,7 +51,7 @@ final class SoundFigures {
 
   private void decoder(Fitted decoder) {
     presence(decoder);
-    if (decoder.said("sound").is("no") || speakers.members().isEmpty()) {
+    if (decoder.isOpen("sound") || decoder.said("sound").is("no") || speakers.members().isEmpty()) {
       return;
     }
     At at = new At(Station.SOUND, speakers.members().get(0).name(), described());

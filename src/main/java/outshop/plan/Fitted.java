@@ -75,6 +75,11 @@ public final class Fitted {
     return part.said(column, name);
   }
 
+  /** As {@link Part#isOpen}. */
+  public boolean isOpen(String column) {
+    return part.isOpen(column);
+  }
+
   /** The words of a cell that may hold several. */
   public Set<String> several(String column) {
     return part.several(column);

@@ -5,6 +5,7 @@ import java.util.Collection;
 import java.util.List;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.conf.KieBaseMutabilityOption;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
 import outshop.findings.Finding;
@@ -16,6 +17,12 @@ import outshop.findings.Finding;
 public final class RuleEngine {
   /** The names of the classes the rules were compiled to, one a line. */
   public static final String MODELS = "models.txt";
+
+  /**
+   * No rule is ever added to a rule base, so its sessions need not keep facts by every class they
+   * are of, which takes a third of the time to put them in.
+   */
+  private static final KieBaseMutabilityOption FIXED = KieBaseMutabilityOption.DISABLED;
 
   private final RuleBook book;
 
@@ -50,7 +57,7 @@ public final class RuleEngine {
       }
     }
     return new RuleEngine(
-        book, KieBaseBuilder.createKieBaseFromModel(loaded).newKieSessionsPool(1));
+        book, KieBaseBuilder.createKieBaseFromModel(loaded, FIXED).newKieSessionsPool(1));
   }
 
   /** The same rules with what other pages say about them; nothing is loaded again. */

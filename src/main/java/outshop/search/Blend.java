@@ -45,7 +45,9 @@ final class Blend {
       if (!column.isNumber()) {
         String word = first.words().get(name);
         boolean shared = members.stream().allMatch(p -> Objects.equals(p.words().get(name), word));
-        if (shared && word != null) {
+        if (!shared) {
+          spans.put(name, Loose.Span.OPEN);
+        } else if (word != null) {
           words.put(name, word);
         }
       } else if (members.stream()

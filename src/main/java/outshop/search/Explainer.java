@@ -30,7 +30,13 @@ import outshop.rules.Verdict;
 final class Explainer {
   private static final int PROOFS = 4;
 
-  /** Behind a rule's name: only its ranges of numbers are not trusted. */
+  /**
+   * Behind a rule's name: its blanks are not trusted. A box holds only what states the same words
+   * as the point, and a number where the point does.
+   */
+  static final String BLANKS = " (blanks)";
+
+  /** Behind a rule's name: its ranges of numbers are not trusted either. */
   static final String RANGES = " (ranges)";
 
   private final Space space;
@@ -98,7 +104,7 @@ final class Explainer {
     BitSet[] sets =
         distrusted.contains(verdict.rule())
             ? alike(point, read, among)
-            : reached(asked, read, among);
+            : reached(asked, read, stated(asked, read, among));
     prove(asked, sets);
     return boxed(sets, among, verdict.rule(), level);
   }
@@ -145,6 +151,28 @@ final class Explainer {
     return sets;
   }
 
+  /** What may be in the box: all, or what states the same as the point if blanks do not serve. */
+  private BitSet[] stated(Case asked, List<TreeSet<String>> read, BitSet[] among) {
+    if (!distrusted.contains(asked.verdict().rule() + BLANKS)) {
+      return among;
+    }
+    BitSet[] stated = new BitSet[among.length];
+    for (int s = 0; s < stated.length; s++) {
+      stated[s] = likeness.roughlyLike(s, asked.point()[s], read.get(s), among[s]);
+    }
+    return stated;
+  }
+
+  /** What is to be distrusted next of a rule: its blanks, then its ranges, then all. */
+  static String next(String rule, Set<String> distrusted) {
+    for (String part : List.of(BLANKS, RANGES)) {
+      if (!distrusted.contains(rule + part)) {
+        return rule + part;
+      }
+    }
+    return rule;
+  }
+
   private BitSet[] reached(Case asked, List<TreeSet<String>> read, BitSet[] among) {
     List<Element> elements = new ArrayList<>();
     for (int s = 0; s < among.length; s++) {
@@ -154,7 +182,7 @@ final class Explainer {
         elements.add(new Element(s, column));
       }
     }
-    if (!holds(asked, fixed(asked, elements, among))) {
+    if (elements.isEmpty() || !holds(asked, fixed(asked, elements, among))) {
       return alike(asked.point(), read, among);
     }
     return decided(asked, elements, among)
@@ -334,8 +362,7 @@ final class Explainer {
                       v.rule().equals(asked.verdict().rule())
                           && v.outcome().compareTo(asked.level()) <= 0);
       if (!stands) {
-        String rule = asked.verdict().rule();
-        throw new Distrust(distrusted.contains(rule + RANGES) ? rule : rule + RANGES);
+        throw new Distrust(next(asked.verdict().rule(), distrusted));
       }
     }
   }

@@ -59,7 +59,7 @@ final class Region {
     if (!distrusted.add(rule)) {
       throw new IllegalStateException(rule + " answers differently when it is asked twice");
     }
-    boxes.forget(rule.replace(Explainer.RANGES, ""));
+    boxes.forget(rule.replace(Explainer.BLANKS, "").replace(Explainer.RANGES, ""));
     explainer.forget();
     if (rule.equals(EVERYTHING_WORKS)) {
       for (int family = 0; family < clear.length; family++) {
@@ -70,8 +70,8 @@ final class Region {
 
   /** What is to be distrusted next of a rule. */
   Distrust distrustOf(String rule) {
-    boolean first = !rule.equals(EVERYTHING_WORKS) && !distrusted.contains(rule + Explainer.RANGES);
-    return new Distrust(first ? rule + Explainer.RANGES : rule);
+    return new Distrust(
+        rule.equals(EVERYTHING_WORKS) ? rule : Explainer.next(rule, distrusted));
   }
 
   List<String> distrusted() {

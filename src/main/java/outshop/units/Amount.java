@@ -96,8 +96,18 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
     }
   }
 
-  /** Nobody stated it: what is wanted, each once, in order of name. */
-  record Missing(List<Want> wants) implements Amount {
+  /**
+   * Nobody stated it.
+   *
+   * @param wants what is wanted, each once, in order of name
+   * @param open whether it may well be stated: it belongs to a part that stands for several, of
+   *     which some state it. What a blank would be taken for must not take its place
+   */
+  record Missing(List<Want> wants, boolean open) implements Amount {
+    public Missing(List<Want> wants) {
+      this(wants, false);
+    }
+
     public Missing {
       wants = wants.size() < 2 ? List.copyOf(wants) : List.copyOf(new TreeSet<>(wants));
       if (wants.isEmpty()) {
@@ -160,9 +170,11 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
       List<? extends Amount> inputs) {
     List<Want> wants = new ArrayList<>();
     List<Known> known = new ArrayList<>();
+    boolean open = false;
     for (Amount input : inputs) {
       if (input instanceof Missing missing) {
         wants.addAll(missing.wants());
+        open |= missing.open();
       } else if (input instanceof Known k) {
         known.add(k);
       } else if (input instanceof Absent absent) {
@@ -170,7 +182,7 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
       }
     }
     if (!wants.isEmpty()) {
-      return new Missing(wants);
+      return new Missing(wants, open);
     }
     return Ranges.apply(label, unit, how, formula, known);
   }
@@ -205,9 +217,9 @@ public sealed interface Amount permits Amount.Known, Amount.Missing, Amount.Abse
     return this;
   }
 
-  /** This amount if it is not missing, else the other. */
+  /** This amount if it is not missing, or open; else the other. */
   default Amount orElse(Amount other) {
-    return this instanceof Missing ? other : this;
+    return this instanceof Missing m && !m.open() ? other : this;
   }
 
   default boolean isKnown() {
