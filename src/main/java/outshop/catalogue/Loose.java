@@ -7,8 +7,8 @@ import java.util.function.Consumer;
  * What makes a part stand for several parts at once, or makes somebody watch what is read of it. A
  * part of a catalogue or a plan has nothing of this.
  *
- * @param spans the columns in which the parts it stands for differ. A word column in which they differ
- *     is blank, and open
+ * @param spans the columns in which the parts it stands for differ. A word column in which they
+ *     differ is blank, and open
  * @param watcher is told of every column that is read
  */
 public record Loose(Map<String, Span> spans, Consumer<String> watcher) {

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
 import outshop.catalogue.Part;
 import outshop.input.Shown;
 import outshop.input.UnusableInput;
@@ -31,6 +32,7 @@ import outshop.search.Watched;
 
 /** {@code choose}: every combination of parts that works in a plan's open places, best first. */
 final class ChooseCommand implements Command {
+  private static final String WIPE = "\r\u001b[K";
   private static final int USUAL_BEST = 5;
   private static final int MOST_BEST = 1000;
   private static final double USUAL_SECONDS = 60;
@@ -89,6 +91,9 @@ final class ChooseCommand implements Command {
     Thread onInterrupt = onInterrupt(stop, shown);
     try {
       Answer answer = new Search(RuleEngine.load(), space).run(asked, progress(around));
+      if (around.terminal().getAsBoolean()) {
+        around.complain(WIPE);
+      }
       around.print(
           ChoiceText.text(
               space,
@@ -187,16 +192,19 @@ final class ChooseCommand implements Command {
       return Watched.NOBODY;
     }
     long began = System.nanoTime();
+    AtomicReference<String> last = new AtomicReference<>("");
     return (size, considered, works, best) -> {
-      if (System.nanoTime() - began > TimeUnit.SECONDS.toNanos(1)) {
-        around.complain(
-            String.format(
-                Locale.ROOT,
-                "\r%s of %s considered, %s work, %d of the best found ",
-                share(considered, size),
-                ChoiceText.number(size),
-                ChoiceText.number(works),
-                best));
+      String line =
+          String.format(
+              Locale.ROOT,
+              "%s of %s considered, %s work, %d of the best found",
+              share(considered, size),
+              ChoiceText.number(size),
+              ChoiceText.number(works),
+              best);
+      boolean waits = System.nanoTime() - began > TimeUnit.SECONDS.toNanos(1);
+      if (waits && !line.equals(last.getAndSet(line))) {
+        around.complain(WIPE + line);
       }
     };
   }

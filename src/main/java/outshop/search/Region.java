@@ -70,8 +70,7 @@ final class Region {
 
   /** What is to be distrusted next of a rule. */
   Distrust distrustOf(String rule) {
-    return new Distrust(
-        rule.equals(EVERYTHING_WORKS) ? rule : Explainer.next(rule, distrusted));
+    return new Distrust(rule.equals(EVERYTHING_WORKS) ? rule : Explainer.next(rule, distrusted));
   }
 
   List<String> distrusted() {
