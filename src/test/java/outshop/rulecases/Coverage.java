@@ -154,12 +154,15 @@ record Coverage(RuleText rule, List<String> parts, List<Answered> shown) {
     return rounded.stripTrailingZeros().toPlainString() + " %";
   }
 
+  /** What a headline that objects ends with. */
+  private static final String FIRST_CURE = "(; .*)?";
+
   /** Whether some answer is this situation's sentence, with its gaps filled. */
   private boolean isShown(Situation situation) {
     String[] pieces = situation.headline().split("\\{[^}]*\\}", -1);
     Pattern sentence =
         Pattern.compile(
-            Stream.of(pieces).map(Pattern::quote).collect(Collectors.joining(".*")),
+            Stream.of(pieces).map(Pattern::quote).collect(Collectors.joining(".*")) + FIRST_CURE,
             Pattern.DOTALL);
     return shown.stream()
         .flatMap(a -> a.answers().stream())
