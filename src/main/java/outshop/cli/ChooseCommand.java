@@ -104,7 +104,9 @@ final class ChooseCommand implements Command {
       if (write.isPresent()) {
         write(answer, number, space, files, plan, write.get(), around);
       }
-      return answer.best().isEmpty() && answer.works().signum() == 0 ? Exit.FOUND : Exit.OK;
+      return answer.best().isEmpty() && answer.chance().isEmpty() && answer.works().signum() == 0
+          ? Exit.FOUND
+          : Exit.OK;
     } finally {
       shown.countDown();
       forget(onInterrupt);
