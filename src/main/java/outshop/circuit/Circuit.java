@@ -94,6 +94,20 @@ public final class Circuit {
     return Optional.ofNullable(byName.get(name));
   }
 
+  /** The device that a terminal belongs to; none for a terminal that stands for itself. */
+  public Optional<Device> deviceAt(String terminal) {
+    return terminal.indexOf('.') < 0 ? Optional.empty() : device(owner(terminal));
+  }
+
+  /**
+   * The name of what a terminal belongs to: {@code fuse} for {@code fuse.a}; a terminal that stands
+   * for itself is its own.
+   */
+  public static String owner(String terminal) {
+    int point = terminal.indexOf('.');
+    return point < 0 ? terminal : terminal.substring(0, point);
+  }
+
   /** What conducts in a state. */
   Web web(State state) {
     Web known = webs.get(state);

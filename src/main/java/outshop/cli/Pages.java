@@ -9,6 +9,7 @@ import outshop.render.page.ReportPage;
 import outshop.render.plot.Drawings;
 import outshop.render.sheet.SheetPage;
 import outshop.report.Report;
+import outshop.sheets.Sheets;
 
 /** Puts pages together from a report, its plots, its sheets and its wiring drawing. */
 final class Pages {
@@ -27,9 +28,9 @@ final class Pages {
         report, plots, List.of(wiring(checked.wiring(), report)), WiringSvg.style());
   }
 
-  static String wiringSheet(Check.Checked checked) {
+  static String wiringSheet(Check.Checked checked, Sheets sheets) {
     String svg = WiringSvg.within(checked.wiring(), checked.report().findings());
-    return SheetPage.of(checked.sheets().wiring(), svg, WiringSvg.style());
+    return SheetPage.of(sheets.wiring(), svg, WiringSvg.style());
   }
 
   private static Figure wiring(WiringDrawing drawing, Report report) {

@@ -73,7 +73,7 @@ final class SheetCommand implements Command {
     return switch (kind) {
       case "measuring" -> SheetPage.of(sheets.measuring());
       case "buying" -> SheetPage.of(sheets.buying());
-      case "wiring" -> Pages.wiringSheet(checked);
+      case "wiring" -> Pages.wiringSheet(checked, sheets);
       case "bench" -> SheetPage.of(sheets.bench());
       case "owner" -> SheetPage.of(sheets.owner());
       default -> throw new IllegalStateException("no sheet " + kind);

@@ -10,7 +10,6 @@ import outshop.drawing.WireList;
 import outshop.drawing.WiringDrawing;
 import outshop.findings.Finding;
 import outshop.input.UnusableInput;
-import outshop.plan.Plan;
 import outshop.render.drawing.WireTable;
 import outshop.render.drawing.WiringSvg;
 import outshop.render.terminal.Look;
@@ -82,14 +81,14 @@ final class WiringCommand implements Command {
   }
 
   private static String drawing(Given given, PlanFiles files, Circuit circuit) throws UsageFault {
-    Plan plan = files.plan();
     Optional<String> words = given.value("--state");
     Optional<State> state = Optional.empty();
     if (words.isPresent()) {
       state = Optional.of(StateWords.read(words.get(), circuit));
     }
-    List<Finding> findings = new Check(RuleEngine.load()).report(plan, files.problems()).findings();
-    WiringDrawing drawing = WiringDrawing.of(circuit, plan);
+    Check.Checked checked = new Check(RuleEngine.load()).checked(files.plan(), files.problems());
+    List<Finding> findings = checked.report().findings();
+    WiringDrawing drawing = checked.wiring();
     return state
         .map(s -> WiringSvg.in(s, drawing, findings))
         .orElseGet(() -> WiringSvg.asWired(drawing, findings));

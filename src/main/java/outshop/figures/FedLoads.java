@@ -74,7 +74,7 @@ final class FedLoads {
   private void between(Device device, Set<String> terminals) {
     List<Integer> touched =
         terminals.stream()
-            .filter(t -> Reach.owner(t).equals(device.name()))
+            .filter(t -> Circuit.owner(t).equals(device.name()))
             .map(nodes::get)
             .distinct()
             .toList();

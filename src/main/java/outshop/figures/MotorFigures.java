@@ -103,14 +103,13 @@ final class MotorFigures {
   private Set<String> strangers(Set<String> terminals, boolean onFrame) {
     Set<String> strangers = new LinkedHashSet<>(Nets.rails(terminals));
     for (String terminal : onFrame ? terminals : nets.live(terminals)) {
-      device(terminal).filter(d -> !isOwn(d, terminal)).ifPresent(d -> strangers.add(terminal));
+      bench
+          .circuit()
+          .deviceAt(terminal)
+          .filter(d -> !isOwn(d, terminal))
+          .ifPresent(d -> strangers.add(terminal));
     }
     return strangers;
-  }
-
-  private Optional<Device> device(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? Optional.empty() : bench.circuit().device(terminal.substring(0, point));
   }
 
   private static boolean isOwn(Device device, String terminal) {

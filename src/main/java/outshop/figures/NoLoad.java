@@ -73,7 +73,10 @@ final class NoLoad {
     List<Amount> sources = new ArrayList<>();
     for (String joined : joins.component(terminal)) {
       if (passed.add(joined)) {
-        device(joined).ifPresent(d -> sources.add(source(d, port(joined), passed)));
+        bench
+            .circuit()
+            .deviceAt(joined)
+            .ifPresent(d -> sources.add(source(d, port(joined), passed)));
       }
     }
     return greatest(sources, terminal);
@@ -160,7 +163,7 @@ final class NoLoad {
   private boolean returns(String terminal, Set<String> passed) {
     for (String joined : joins.component(terminal)) {
       if (passed.add(joined)) {
-        Optional<Device> device = device(joined);
+        Optional<Device> device = bench.circuit().deviceAt(joined);
         if (device.isPresent() && returns(device.get(), port(joined), passed)) {
           return true;
         }
@@ -179,11 +182,6 @@ final class NoLoad {
               && returns(device.terminal("in-b"), passed);
       default -> false;
     };
-  }
-
-  private Optional<Device> device(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? Optional.empty() : bench.circuit().device(terminal.substring(0, point));
   }
 
   private static String port(String terminal) {

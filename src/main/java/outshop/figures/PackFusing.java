@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import outshop.catalogue.Kind;
 import outshop.circuit.At;
+import outshop.circuit.Circuit;
 import outshop.circuit.Link;
 import outshop.circuit.Places;
 import outshop.plan.Fitted;
@@ -97,7 +98,7 @@ public record PackFusing(
       met.addAll(in.joins().component(pack + ".minus"));
       boolean fuse =
           met.stream()
-              .map(t -> plan.part(Reach.owner(t)))
+              .map(t -> plan.part(Circuit.owner(t)))
               .anyMatch(p -> p.filter(f -> f.is(Kind.FUSE)).isPresent());
       if (fuse) {
         return true;

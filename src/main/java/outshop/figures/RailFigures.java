@@ -110,7 +110,7 @@ final class RailFigures {
     reached.addAll(joined);
     Met met = new Met(state, new TreeSet<>(), new TreeSet<>());
     for (String terminal : joined) {
-      Optional<Device> device = owner(terminal);
+      Optional<Device> device = circuit.deviceAt(terminal);
       if (device.filter(d -> POWER.contains(d.sort())).isPresent()) {
         met.power().add(terminal);
       } else if (device
@@ -120,11 +120,6 @@ final class RailFigures {
       }
     }
     return met;
-  }
-
-  private Optional<Device> owner(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? Optional.empty() : circuit.device(terminal.substring(0, point));
   }
 
   /**
@@ -142,7 +137,7 @@ final class RailFigures {
     }
     for (String input : inputs) {
       for (String joined : joins.component(input)) {
-        Optional<Device> owner = owner(joined).filter(o -> !o.equals(device));
+        Optional<Device> owner = circuit.deviceAt(joined).filter(o -> !o.equals(device));
         if (owner.filter(o -> feeds(o, decoder)).isPresent()) {
           return false;
         }

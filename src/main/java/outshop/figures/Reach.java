@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import outshop.catalogue.Kind;
+import outshop.circuit.Circuit;
 import outshop.circuit.Link;
 import outshop.plan.Fitted;
 import outshop.plan.Plan;
@@ -32,18 +33,12 @@ final class Reach {
     return link.from().equals(terminal) ? link.to() : link.from();
   }
 
-  /** The thing a terminal belongs to: {@code fuse} for {@code fuse.a}. */
-  static String owner(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? terminal : terminal.substring(0, point);
-  }
-
   /**
    * Whether wires merely meet at this terminal: a joint, a contact of a connector or cable, or the
    * end of a fuse. Anything else is a part that hangs there.
    */
   static boolean isJoint(Plan plan, String terminal) {
-    String owner = owner(terminal);
+    String owner = Circuit.owner(terminal);
     Optional<Kind> kind = plan.part(owner).map(Fitted::kind);
     return owner.equals(Terminals.SPLICE)
         || kind.filter(k -> k == Kind.CONNECTOR || k == Kind.CABLE || k == Kind.FUSE).isPresent();

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import outshop.catalogue.Kind;
+import outshop.circuit.Circuit;
 import outshop.circuit.Link;
 import outshop.circuit.LoadCase;
 import outshop.circuit.State;
@@ -129,7 +130,8 @@ final class CurrentLadder {
                           "choose the wire; its gauge is printed on it or on its reel"));
       Amount none = new Amount.Absent(link.name());
       String gauge = gauge(link);
-      String name = "%s: %s - %s".formatted(gauge, owner(link.from()), owner(link.to()));
+      String name =
+          "%s: %s - %s".formatted(gauge, Circuit.owner(link.from()), Circuit.owner(link.to()));
       wires.add(
           new Alike.Keyed(gauge, row(name, "wire " + link.name(), link.name(), ampacity, none)));
     }
@@ -139,11 +141,6 @@ final class CurrentLadder {
   private static List<Row> together(List<Alike.Keyed> rows) {
     rows.removeIf(keyed -> carriesNothing(keyed.row()));
     return Alike.together(rows);
-  }
-
-  private static String owner(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? terminal : terminal.substring(0, point);
   }
 
   private static String gauge(Link link) {

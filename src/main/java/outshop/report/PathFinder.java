@@ -170,7 +170,7 @@ final class PathFinder {
   private List<Station> stations(Collection<String> terminals) {
     List<Station> stations = new ArrayList<>();
     for (String terminal : terminals) {
-      Station station = stationOf.get(owner(terminal));
+      Station station = stationOf.get(Circuit.owner(terminal));
       if (station != null && !stations.contains(station)) {
         stations.add(station);
       }
@@ -208,7 +208,7 @@ final class PathFinder {
 
   /** From an input of the receiver, the decoder or a regulator to all its other terminals. */
   private List<String> through(String terminal, Collection<String> terminals) {
-    String owner = owner(terminal);
+    String owner = Circuit.owner(terminal);
     boolean passes =
         circuit
             .device(owner)
@@ -222,11 +222,6 @@ final class PathFinder {
     if (!passes || !terminal.startsWith(owner + ".in")) {
       return List.of();
     }
-    return terminals.stream().filter(t -> owner(t).equals(owner)).toList();
-  }
-
-  private static String owner(String terminal) {
-    int dot = terminal.lastIndexOf('.');
-    return dot < 0 ? terminal : terminal.substring(0, dot);
+    return terminals.stream().filter(t -> Circuit.owner(t).equals(owner)).toList();
   }
 }

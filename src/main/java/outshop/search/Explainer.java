@@ -91,7 +91,7 @@ final class Explainer {
   Box explain(int[] point, Verdict verdict, Outcome level) {
     OptionalInt family = trials.family(verdict.rule(), point);
     if (family.isEmpty()) {
-      return Box.of(single(point), all, false, verdict.rule());
+      return Box.of(Region.single(point), all, false, verdict.rule());
     }
     Case asked = new Case(point, verdict, family.getAsInt(), level, List.of(Blend.End.LOW));
     BitSet[] among = alive();
@@ -132,15 +132,6 @@ final class Explainer {
     if (!left.isEmpty()) {
       alive[slot].andNot(choices);
     }
-  }
-
-  private static BitSet[] single(int[] point) {
-    BitSet[] sets = new BitSet[point.length];
-    for (int s = 0; s < sets.length; s++) {
-      sets[s] = new BitSet();
-      sets[s].set(point[s]);
-    }
-    return sets;
   }
 
   private BitSet[] alike(int[] point, List<TreeSet<String>> read, BitSet[] among) {

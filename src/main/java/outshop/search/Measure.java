@@ -125,11 +125,7 @@ final class Measure {
 
   /** The rank of one combination that works. */
   Rank rank(int[] point, Found found) {
-    BitSet[] cell = new BitSet[point.length];
-    for (int s = 0; s < cell.length; s++) {
-      cell[s] = new BitSet();
-      cell[s].set(point[s]);
-    }
+    BitSet[] cell = Region.single(point);
     double[] cost = sum(price, cell);
     return switch (order) {
       case RUN_TIME ->
@@ -148,11 +144,7 @@ final class Measure {
   }
 
   Found found(int[] point, List<Object> facts, List<Verdict> verdicts) {
-    BitSet[] cell = new BitSet[point.length];
-    for (int s = 0; s < cell.length; s++) {
-      cell[s] = new BitSet();
-      cell[s].set(point[s]);
-    }
+    BitSet[] cell = Region.single(point);
     OptionalDouble run = OptionalDouble.empty();
     OptionalDouble most = OptionalDouble.empty();
     for (Object fact : facts) {

@@ -136,7 +136,7 @@ final class PackSteps {
             link ->
                 Line.of(
                     "ammeter, its highest range, across the switched-off {}: {} and {}",
-                    own(Ways.owner(link.from())),
+                    own(Circuit.owner(link.from())),
                     own(link.from()),
                     own(link.to())))
         .orElse(Line.of("ammeter, its highest range, in the fused plus lead"));

@@ -133,15 +133,15 @@ final class Ways {
     List<String> names = new ArrayList<>();
     for (Link link : new Joins(circuit, state).way(one, other).orElse(List.of())) {
       for (String terminal : List.of(link.from(), link.to())) {
-        String owner = owner(terminal);
+        String owner = Circuit.owner(terminal);
         if (!names.contains(owner)) {
           names.add(owner);
         }
       }
     }
-    String first = owner(one);
+    String first = Circuit.owner(one);
     names.remove(first);
-    names.remove(owner(other));
+    names.remove(Circuit.owner(other));
     return names;
   }
 
@@ -151,10 +151,5 @@ final class Ways {
         .way(one, other).orElse(List.of()).stream()
             .filter(link -> link.sort() == Link.Sort.SWITCH)
             .findFirst();
-  }
-
-  static String owner(String terminal) {
-    int point = terminal.indexOf('.');
-    return point < 0 ? terminal : terminal.substring(0, point);
   }
 }

@@ -1,5 +1,7 @@
 package outshop.render.plot;
 
+import outshop.input.Shown;
+
 /** Makes texts fit to be drawn: visible, escaped, and no wider than their room. */
 final class Texts {
   /** No text of a plot is longer than this; a longer one is cut. */
@@ -22,27 +24,13 @@ final class Texts {
       if (used++ == LONGEST) {
         return visible.append(CUT).toString();
       }
-      if (isVisible(c)) {
-        visible.appendCodePoint(c);
-      } else {
+      if (Shown.isHidden(c)) {
         visible.append("\\u%04x".formatted(c));
+      } else {
+        visible.appendCodePoint(c);
       }
     }
     return visible.toString();
-  }
-
-  private static boolean isVisible(int c) {
-    return switch (Character.getType(c)) {
-      case Character.CONTROL,
-          Character.FORMAT,
-          Character.SURROGATE,
-          Character.LINE_SEPARATOR,
-          Character.PARAGRAPH_SEPARATOR,
-          Character.PRIVATE_USE,
-          Character.UNASSIGNED ->
-          false;
-      default -> true;
-    };
   }
 
   /** As {@link #visible}, and kept from turning round what stands beside it. */
