@@ -58,7 +58,7 @@ final class WiringCommand implements Command {
     Circuit circuit = CircuitBuilder.build(files.plan());
     String text =
         switch (form) {
-          case LIST -> WireTable.text(WireList.of(circuit, files.plan()));
+          case LIST -> WireTable.text(WireList.of(circuit));
           case STATES -> states(circuit);
           default -> drawing(given, files, circuit);
         };

@@ -12,7 +12,6 @@ import java.util.OptionalDouble;
 import outshop.circuit.Circuit;
 import outshop.circuit.Link;
 import outshop.plan.Fitted;
-import outshop.plan.Plan;
 import outshop.units.Amount;
 import outshop.units.Origin;
 
@@ -71,13 +70,13 @@ public record WireList(List<Row> rows) {
     }
   }
 
-  /** The wires of a circuit. The plan is the one the circuit was built from. */
-  public static WireList of(Circuit circuit, Plan plan) {
+  /** The wires of a circuit. */
+  public static WireList of(Circuit circuit) {
     LeadColours colours = LeadColours.of(circuit);
     List<Row> rows = new ArrayList<>();
     for (Link link : circuit.links()) {
       if (link.sort() == Link.Sort.WIRE) {
-        rows.add(row(rows.size() + 1, link, plan, colours));
+        rows.add(row(rows.size() + 1, link, colours));
       }
     }
     return new WireList(rows);
@@ -90,7 +89,7 @@ public record WireList(List<Row> rows) {
     return byLink;
   }
 
-  private static Row row(int number, Link link, Plan plan, LeadColours colours) {
+  private static Row row(int number, Link link, LeadColours colours) {
     LeadColour colour = colours.at(link.from());
     OptionalDouble length = lengthMm(link);
     List<String> remarks = new ArrayList<>();

@@ -30,7 +30,7 @@ public record WiringDrawing(
 
   /** Lays out the wiring of a circuit. The plan is the one the circuit was built from. */
   public static WiringDrawing of(Circuit circuit, Plan plan) {
-    WireList wires = WireList.of(circuit, plan);
+    WireList wires = WireList.of(circuit);
     Layout layout = new Layout(circuit, Owners.of(circuit, plan), wires);
     return new WiringDrawing(
         plan.title(),

@@ -27,7 +27,7 @@ public final class WiringSheets {
   public static WiringSheet of(Bench bench) {
     WiringSheets sheets = new WiringSheets(bench.plan());
     List<WiringSheet.Wire> wires = new ArrayList<>();
-    List<WireList.Row> rows = WireList.of(bench.circuit(), bench.plan()).rows();
+    List<WireList.Row> rows = WireList.of(bench.circuit()).rows();
     List<Link> links = wires(bench);
     for (int i = 0; i < rows.size(); i++) {
       wires.add(sheets.wire(rows.get(i), links.get(i)));

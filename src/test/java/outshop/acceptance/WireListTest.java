@@ -23,7 +23,7 @@ final class WireListTest {
   }
 
   private static WireList of(Plan plan) {
-    return WireList.of(CircuitBuilder.build(plan), plan);
+    return WireList.of(CircuitBuilder.build(plan));
   }
 
   private static WireList.Row at(WireList wires, String from, String to) {
@@ -40,7 +40,7 @@ final class WireListTest {
       Circuit circuit = CircuitBuilder.build(plan);
       List<String> wires =
           circuit.links().stream().filter(l -> l.sort() == Link.Sort.WIRE).map(Link::name).toList();
-      WireList list = WireList.of(circuit, plan);
+      WireList list = WireList.of(circuit);
       assertThat(list.rows().stream().map(WireList.Row::link)).isEqualTo(wires);
       for (int i = 0; i < wires.size(); i++) {
         assertThat(list.rows().get(i).number()).isEqualTo(i + 1);

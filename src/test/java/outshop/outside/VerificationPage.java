@@ -54,6 +54,18 @@ public final class VerificationPage {
       | --- | --- |
       """;
 
+  private static final String REST =
+      """
+
+      ## Rules that rest on the part's own data, on the circuit, or on a source that was read
+
+      What the data sheet of a part states, what follows from the wiring itself, and what stands in a published text that was at hand. With
+      the two lists above these are all rules.
+
+      | rule | its source, as its page gives it |
+      | --- | --- |
+      """;
+
   private static final String NGSPICE =
       """
 
@@ -87,6 +99,7 @@ public final class VerificationPage {
     page.simulator();
     page.rules(PRACTICE, Reading.PRACTICE);
     page.rules(UNREAD, Reading.SECOND_HAND, Reading.MEMORY);
+    page.rules(REST, Reading.READ, Reading.WORKED_OUT);
     page.text.append(NotConfirmed.TEXT);
     return page.text.toString();
   }
