@@ -12,7 +12,7 @@ if errorlevel 1 (
 )
 echo outshop: building, once 1>&2
 pushd "%home%"
-call mvn -q -B -Dstyle.color=never -DskipTests package 1>&2
+call mvn -q -B -DskipTests package 1>&2
 set "built=%errorlevel%"
 popd
 if not "%built%"=="0" (
