@@ -164,14 +164,47 @@ public final class Page {
     targets();
     cold();
     steady();
-    peers();
-    growth();
+    if (lines("jmh.tsv").isEmpty()) {
+      earlier("By JMH");
+    } else {
+      jmh();
+    }
+    if (lines("peers.tsv").isEmpty()) {
+      earlier("## Beside others");
+    } else {
+      peers();
+    }
+    if (lines("growth.tsv").isEmpty()) {
+      earlier("## How it grows");
+    } else {
+      growth();
+    }
     Files.writeString(PAGE, page, StandardCharsets.UTF_8);
   }
 
   private void say(String... lines) {
     for (String line : lines) {
       page.append(line).append('\n');
+    }
+  }
+
+  /** What was not measured this time stays as an earlier run wrote it, and says so. */
+  private void earlier(String start) throws IOException {
+    List<String> old = Files.readAllLines(PAGE);
+    String note = "*From an earlier run than the rest.*";
+    boolean within = false;
+    for (String line : old) {
+      boolean begins = line.startsWith(start);
+      within = begins || (within && !line.startsWith("## "));
+      if (begins && !start.startsWith("## ")) {
+        say(note, "");
+      }
+      if (within && !line.equals(note)) {
+        say(line);
+      }
+      if (begins && start.startsWith("## ")) {
+        say("", note);
+      }
     }
   }
 
@@ -315,7 +348,11 @@ public final class Page {
       say("| " + step + " | " + sample.words() + " | "
           + (sample.isEmpty() ? NOT_RUN : words(yardstick / sample.median())) + " |");
     }
-    say("", "By JMH, one plan, microseconds:", "", "| step | average, with the error JMH gives |", "| --- | --- |");
+    say("");
+  }
+
+  private void jmh() throws IOException {
+    say("By JMH, one plan, microseconds:", "", "| step | average, with the error JMH gives |", "| --- | --- |");
     for (String[] line : lines("jmh.tsv")) {
       say("| " + line[0] + " | " + words(Double.parseDouble(line[1])) + " ± "
           + words(Double.parseDouble(line[2])) + " |");
