@@ -25,6 +25,9 @@ import outshop.rules.RuleEngine;
  * form: yardstick, engine and check alone.
  */
 public final class Steady {
+  /** After as long, Java has compiled what is worth it. */
+  private static final double WARM_SECONDS = 45;
+
   private final RuleEngine engine = RuleEngine.load();
   private final List<Demo> demos = Demo.all();
   private final List<List<Object>> facts = new ArrayList<>();
@@ -55,12 +58,17 @@ public final class Steady {
     Steady steady = new Steady(Double.parseDouble(arguments[0]), Integer.parseInt(arguments[1]));
     int memory = Integer.parseInt(arguments[2]);
     steady.counts();
+    if (memory >= 0) {
+      steady.warm(WARM_SECONDS);
+    }
     steady.rate("yardstick", p -> yardstick());
     steady.rate("engine", p -> steady.engine.run(steady.facts.get(p)).size());
     steady.rate("check", steady::check);
     if (memory < 0) {
       System.exit(0);
     }
+    Bare bare = new Bare();
+    steady.rate("engine-bare", p -> bare.run(steady.facts.get(p)));
     steady.steps();
     steady.twoThreads();
     steady.sameWhateverTheThreads();
@@ -85,6 +93,15 @@ public final class Steady {
     print("facts", facts.stream().mapToInt(List::size).average().orElse(0));
     print(
         "findings", facts.stream().mapToInt(f -> engine.run(f).size()).average().orElse(0));
+  }
+
+  private void warm(double most) {
+    long began = System.nanoTime();
+    while (System.nanoTime() - began < most * 1e9) {
+      for (int p = 0; p < demos.size(); p++) {
+        sink += check(p);
+      }
+    }
   }
 
   private long check(int plan) {
