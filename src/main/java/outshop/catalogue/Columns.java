@@ -111,7 +111,8 @@ public final class Columns {
   }
 
   private static Column column(String[] cells) {
-    String name = cells[1];
+    // Asked for by constants: found by identity, without comparing letters.
+    String name = cells[1].intern();
     String word = cells[2];
     Column.Type type =
         switch (word) {

@@ -29,6 +29,9 @@ final class CaseNetwork {
    */
   private static final double LED_OHMS = 10;
 
+  /** The net of a terminal that nothing reaches. */
+  private static final int DEAD = -1;
+
   /** What receiver and decoder draw in a load case. */
   private static final Amount AS_STATED =
       Plan.fixed(1, outshop.units.Unit.SHARE, "own current", "as stated");
@@ -88,8 +91,8 @@ final class CaseNetwork {
               pick ->
                   new Element.Supply(
                       charger.name(),
-                      network.net(charger.terminal("plus")),
-                      network.net(charger.terminal("minus")),
+                      network.enter(charger.terminal("plus")),
+                      network.enter(charger.terminal("minus")),
                       pick.of(a, Role.LOAD)));
     }
     network.loads(Optional.empty());
@@ -129,51 +132,63 @@ final class CaseNetwork {
   }
 
   Network nominal() {
-    return network((value, role) -> value.middle());
+    return new Network(
+        List.copyOf(nets.keySet()), elements((value, role) -> value.middle()));
   }
 
-  /** The networks at the ends of the ranges; none if nothing is assumed. */
-  List<Network> ends() {
+  /**
+   * The network at its nominal values, then those at the ends of the ranges; the first alone if
+   * nothing is assumed.
+   */
+  List<Network> nominalAndEnds() {
+    Network nominal = nominal();
     if (inputs.values().stream().noneMatch(i -> i.low() != i.high())) {
-      return List.of();
+      return List.of(nominal);
     }
-    List<Network> ends = new ArrayList<>();
+    List<Network> all = new ArrayList<>();
+    all.add(nominal);
     boolean[] both = {false, true};
     for (boolean pathHigh : both) {
       for (boolean loadHigh : both) {
         for (boolean sourceHigh : openSource ? both : new boolean[] {loadHigh}) {
-          ends.add(
-              network(
-                  (value, role) -> {
-                    boolean high =
-                        switch (role) {
-                          case PATH -> pathHigh;
-                          case LOAD -> loadHigh;
-                          case SOURCE -> sourceHigh;
-                        };
-                    return high ? value.high() : value.low();
-                  }));
+          all.add(
+              nominal.with(
+                  elements(
+                      (value, role) -> {
+                        boolean high =
+                            switch (role) {
+                              case PATH -> pathHigh;
+                              case LOAD -> loadHigh;
+                              case SOURCE -> sourceHigh;
+                            };
+                        return high ? value.high() : value.low();
+                      })));
         }
       }
     }
-    return ends;
+    return all;
   }
 
-  /** Volts of a terminal against the pack's minus; 0 where nothing reaches. */
-  double volts(Solution solution, String terminal) {
-    Integer net = nets.get(terminal);
-    return net == null ? 0 : solution.netVolts()[net];
+  /** The net of a terminal, {@link #DEAD} where nothing reaches. */
+  int net(String terminal) {
+    return nets.getOrDefault(terminal, DEAD);
   }
 
-  private Network network(Pick pick) {
+  /** Volts of a net against the pack's minus; 0 where nothing reaches. */
+  static double volts(Solution solution, int net) {
+    return net == DEAD ? 0 : solution.netVolts(net);
+  }
+
+  private List<Element> elements(Pick pick) {
     List<Element> elements = new ArrayList<>(drafts.size());
     for (Draft draft : drafts) {
       elements.add(draft.with(pick));
     }
-    return new Network(List.copyOf(nets.keySet()), elements);
+    return elements;
   }
 
-  private int net(String terminal) {
+  /** The net of a terminal, which it enters if it is the first to name it. */
+  private int enter(String terminal) {
     return nets.computeIfAbsent(terminal, t -> nets.size());
   }
 
@@ -189,11 +204,17 @@ final class CaseNetwork {
     }
   }
 
+  /** A joint inside a part, as good as none. */
+  private void joint(String name, int a, int b) {
+    Element joint = new Element.Resistor(name, a, b, SMALL_OHMS);
+    drafts.add(pick -> joint);
+  }
+
   private void links(State state) {
     for (Link link : circuit.links()) {
       if (link.closed().in(state)) {
-        int a = net(link.from());
-        int b = net(link.to());
+        int a = enter(link.from());
+        int b = enter(link.to());
         add(
             link.ohms(),
             ohms ->
@@ -209,8 +230,8 @@ final class CaseNetwork {
       PackValues pack = PackValues.of(device.part().orElseThrow());
       source(
           device.name(),
-          net(device.terminal("plus")),
-          net(device.terminal("minus")),
+          enter(device.terminal("plus")),
+          enter(device.terminal("minus")),
           pack.volts(charge),
           pack.ohms());
     }
@@ -223,7 +244,7 @@ final class CaseNetwork {
       wants.add(new Want("parts", "pack", "choose a pack"));
       return;
     }
-    source(feed.name(), net(ends.get().plus()), net(ends.get().minus()), feed.volts(), feed.ohms());
+    source(feed.name(), enter(ends.get().plus()), enter(ends.get().minus()), feed.volts(), feed.ohms());
   }
 
   private void source(String name, int plus, int minus, Amount volts, Amount ohms) {
@@ -287,17 +308,16 @@ final class CaseNetwork {
     Amount electronics = plan.amount("measured.electronics");
     for (Device device : circuit.devices(Device.Sort.RECEIVER)) {
       Fitted part = device.part().orElseThrow();
-      int plus = net(device.terminal("in+"));
-      int minus = net(device.terminal("in-"));
-      int outA = net(device.terminal("out-a"));
-      int outB = net(device.terminal("out-b"));
+      int plus = enter(device.terminal("in+"));
+      int minus = enter(device.terminal("in-"));
+      int outA = enter(device.terminal("out-a"));
+      int outB = enter(device.terminal("out-b"));
+      String own = device.name() + " own";
       add(
           own(electronics.orElse(part.amount("own_milliamps")), share),
-          amps ->
-              pick ->
-                  new Element.Sink(device.name() + " own", plus, minus, pick.of(amps, Role.LOAD)));
+          amps -> pick -> new Element.Sink(own, plus, minus, pick.of(amps, Role.LOAD)));
       path(device.name(), part.amount("drop_volts"), part.amount("path_milliohms"), plus, outA);
-      drafts.add(pick -> new Element.Resistor(device.name() + " return", outB, minus, SMALL_OHMS));
+      joint(device.name() + " return", outB, minus);
     }
   }
 
@@ -326,8 +346,8 @@ final class CaseNetwork {
 
   private void decoder(Device device, LoadCase.Drive drive) {
     Fitted part = device.part().orElseThrow();
-    int railPlus = net(device.terminal("rail+"));
-    int railMinus = net(device.terminal("rail-"));
+    int railPlus = enter(device.terminal("rail+"));
+    int railMinus = enter(device.terminal("rail-"));
     decoderInput(device, part, AS_STATED, railPlus, railMinus);
     sound(device, part, drive, railPlus, railMinus);
     if (drive != LoadCase.Drive.STANDING) {
@@ -338,8 +358,8 @@ final class CaseNetwork {
 
   private void decoderOf(Trial trial, Device device) {
     Fitted part = device.part().orElseThrow();
-    int railPlus = net(device.terminal("rail+"));
-    int railMinus = net(device.terminal("rail-"));
+    int railPlus = enter(device.terminal("rail+"));
+    int railMinus = enter(device.terminal("rail-"));
     decoderInput(device, part, trial.ownShare(), railPlus, railMinus);
     if (trial.sounding()) {
       sound(device, part, LoadCase.Drive.STANDING, railPlus, railMinus);
@@ -355,36 +375,32 @@ final class CaseNetwork {
         device.name(),
         part.amount("bridge_drop_volts"),
         new Amount.Absent("bridge"),
-        net(device.terminal("in-a")),
+        enter(device.terminal("in-a")),
         railPlus);
-    int inB = net(device.terminal("in-b"));
-    drafts.add(pick -> new Element.Resistor(device.name() + " return", railMinus, inB, SMALL_OHMS));
+    int inB = enter(device.terminal("in-b"));
+    joint(device.name() + " return", railMinus, inB);
     if (plan.amount("measured.electronics").isMissing()) {
+      String own = device.name() + " own";
       add(
           own(part.amount("own_milliamps"), share),
-          amps ->
-              pick ->
-                  new Element.Sink(
-                      device.name() + " own", railPlus, railMinus, pick.of(amps, Role.LOAD)));
+          amps -> pick -> new Element.Sink(own, railPlus, railMinus, pick.of(amps, Role.LOAD)));
     }
   }
 
   private void motorOutput(Device device, Fitted part, int railPlus, int railMinus) {
-    int motorPlus = net(device.terminal("motor+"));
-    int motorMinus = net(device.terminal("motor-"));
+    int motorPlus = enter(device.terminal("motor+"));
+    int motorMinus = enter(device.terminal("motor-"));
+    String output = device.name() + " motor";
     add(
         part.amount("path_milliohms"),
         ohms ->
             pick ->
                 new Element.Resistor(
-                    device.name() + " motor",
+                    output,
                     railPlus,
                     motorPlus,
                     Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
-    drafts.add(
-        pick ->
-            new Element.Resistor(
-                device.name() + " motor return", motorMinus, railMinus, SMALL_OHMS));
+    joint(device.name() + " motor return", motorMinus, railMinus);
   }
 
   private void sound(
@@ -411,18 +427,15 @@ final class CaseNetwork {
 
   private void functionOutputs(Device device, Fitted part, int railPlus, int railMinus) {
     boolean switchesPlus = part.said("common").is("minus");
-    int common = net(device.terminal("common"));
-    drafts.add(
-        pick ->
-            new Element.Resistor(
-                device.name() + " common",
-                switchesPlus ? common : railPlus,
-                switchesPlus ? railMinus : common,
-                SMALL_OHMS));
+    int common = enter(device.terminal("common"));
+    joint(
+        device.name() + " common",
+        switchesPlus ? common : railPlus,
+        switchesPlus ? railMinus : common);
     for (String number : plan.names("outputs")) {
       String decoder = plan.text("outputs." + number + ".decoder").orElse(first(Kind.DECODER));
       if (decoder.equals(device.name())) {
-        int out = net(device.terminal(number));
+        int out = enter(device.terminal(number));
         path(
             device.name() + " " + number,
             part.amount("function_drop_volts"),
@@ -445,8 +458,8 @@ final class CaseNetwork {
     Amount nominal = nominalVolts();
     for (Device device : circuit.devices(Device.Sort.MOTOR)) {
       MotorValues motor = MotorValues.of(plan, device.name(), nominal);
-      int plus = net(device.terminal("plus"));
-      int minus = net(device.terminal("minus"));
+      int plus = enter(device.terminal("plus"));
+      int minus = enter(device.terminal("minus"));
       switch (drive) {
         case BLOCKED ->
             add(
@@ -462,8 +475,8 @@ final class CaseNetwork {
   }
 
   private void motor(Device device, Amount drawn) {
-    int plus = net(device.terminal("plus"));
-    int minus = net(device.terminal("minus"));
+    int plus = enter(device.terminal("plus"));
+    int minus = enter(device.terminal("minus"));
     add(
         drawn,
         amps -> pick -> new Element.Sink(device.name(), plus, minus, pick.of(amps, Role.LOAD)));
@@ -480,8 +493,8 @@ final class CaseNetwork {
     Amount together = plan.amount("measured.lamps");
     if (together.isKnown()) {
       for (Device decoder : circuit.devices(Device.Sort.DECODER)) {
-        int plus = net(decoder.terminal("rail+"));
-        int minus = net(decoder.terminal("rail-"));
+        int plus = enter(decoder.terminal("rail+"));
+        int minus = enter(decoder.terminal("rail-"));
         add(
             together,
             amps ->
@@ -505,8 +518,8 @@ final class CaseNetwork {
       led(device);
       return;
     }
-    int a = net(device.terminal("a"));
-    int b = net(device.terminal("b"));
+    int a = enter(device.terminal("a"));
+    int b = enter(device.terminal("b"));
     add(drawn, amps -> pick -> new Element.Sink(device.name(), a, b, pick.of(amps, Role.LOAD)));
   }
 
@@ -516,8 +529,8 @@ final class CaseNetwork {
    */
   private void led(Device device) {
     LampValues led = LampValues.of(plan, device);
-    int a = net(device.terminal("anode"));
-    int b = net(device.terminal("cathode"));
+    int a = enter(device.terminal("anode"));
+    int b = enter(device.terminal("cathode"));
     Optional<String> output = outputOf(device.name());
     boolean regulated =
         output.isPresent()
@@ -569,10 +582,10 @@ final class CaseNetwork {
     Fitted part = device.part().orElseThrow();
     boolean linear = part.said("style").is("linear");
     Amount efficiency = part.amount("efficiency_percent");
-    int inPlus = net(device.terminal("in+"));
-    int inMinus = net(device.terminal("in-"));
-    int outPlus = net(device.terminal("out+"));
-    int outMinus = net(device.terminal("out-"));
+    int inPlus = enter(device.terminal("in+"));
+    int inMinus = enter(device.terminal("in-"));
+    int outPlus = enter(device.terminal("out+"));
+    int outMinus = enter(device.terminal("out-"));
     add(
         part.amount("output_volts"),
         volts ->
@@ -589,8 +602,8 @@ final class CaseNetwork {
   }
 
   private void resistor(Device device) {
-    int a = net(device.terminal("a"));
-    int b = net(device.terminal("b"));
+    int a = enter(device.terminal("a"));
+    int b = enter(device.terminal("b"));
     add(
         device.part().orElseThrow().amount("resistance_ohms"),
         ohms -> pick -> new Element.Resistor(device.name(), a, b, pick.of(ohms, Role.PATH)));

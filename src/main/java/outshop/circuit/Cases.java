@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 import outshop.circuit.solve.Network;
 import outshop.circuit.solve.NoSolution;
 import outshop.circuit.solve.Solution;
@@ -36,7 +37,11 @@ public final class Cases {
   private sealed interface Solved permits Answer, Unanswered {}
 
   private record Answer(
-      CaseNetwork network, Solution nominal, List<Solution> ends, List<Amount.Known> inputs)
+      CaseNetwork network,
+      Solution nominal,
+      List<Solution> ends,
+      List<Amount.Known> inputs,
+      Origin origin)
       implements Solved {}
 
   private record Unanswered(Amount.Missing missing) implements Solved {}
@@ -63,7 +68,7 @@ public final class Cases {
                 asked.when(),
                 element + ", " + asked.when(),
                 Unit.AMPS,
-                s -> Math.abs(s.amps(element)),
+                (s, at) -> Math.abs(s.amps(at)),
                 element));
   }
 
@@ -86,7 +91,7 @@ public final class Cases {
         loadCase.words(),
         String.join(" and ", packs) + ", " + loadCase.words(),
         Unit.AMPS,
-        s -> Math.abs(packs.stream().mapToDouble(s::amps).sum()),
+        (s, at) -> Math.abs(packs.stream().mapToDouble(s::amps).sum()),
         packs.get(0));
   }
 
@@ -110,7 +115,7 @@ public final class Cases {
         loadCase.words(),
         element + " loses, " + loadCase.words(),
         Unit.VOLTS,
-        s -> Math.abs(s.volts(element)),
+        (s, at) -> Math.abs(s.volts(at)),
         element);
   }
 
@@ -121,7 +126,7 @@ public final class Cases {
         loadCase.words(),
         element + ", " + loadCase.words(),
         Unit.WATTS,
-        s -> Math.abs(s.watts(element)),
+        (s, at) -> Math.abs(s.watts(at)),
         element);
   }
 
@@ -135,7 +140,7 @@ public final class Cases {
                 "charging",
                 element + ", charging",
                 Unit.AMPS,
-                s -> Math.abs(s.amps(element)),
+                (s, at) -> Math.abs(s.amps(at)),
                 element));
   }
 
@@ -208,7 +213,7 @@ public final class Cases {
           trial.words(),
           element + ", " + trial.words(),
           Unit.AMPS,
-          s -> Math.abs(s.amps(element)),
+          (s, at) -> Math.abs(s.amps(at)),
           element);
     }
 
@@ -312,8 +317,9 @@ public final class Cases {
     return amount.from().isEmpty() ? List.of(amount) : amount.from();
   }
 
+  /** What is to be read off a solution, of the element at a place. */
   private interface Read {
-    double from(Solution solution);
+    double of(Solution solution, int place);
   }
 
   private static Amount figure(
@@ -322,10 +328,11 @@ public final class Cases {
       return u.missing();
     }
     Answer answer = (Answer) solved;
-    if (!answer.nominal().elementAmps().containsKey(element)) {
+    int place = answer.nominal().place(element);
+    if (place == Solution.NONE) {
       return Amount.known(0, unit, Origin.STANDARD, label, "no current can reach it");
     }
-    return ranged(answer, when, label, unit, read);
+    return ranged(answer, when, label, unit, s -> read.of(s, place));
   }
 
   private static Amount between(
@@ -334,29 +341,28 @@ public final class Cases {
       return u.missing();
     }
     Answer answer = (Answer) solved;
+    int high = answer.network().net(plus);
+    int low = answer.network().net(minus);
     return ranged(
         answer,
         when,
         label,
         Unit.VOLTS,
-        s -> answer.network().volts(s, plus) - answer.network().volts(s, minus));
+        s -> CaseNetwork.volts(s, high) - CaseNetwork.volts(s, low));
   }
 
-  private static Amount ranged(Answer answer, String when, String label, Unit unit, Read read) {
-    double value = read.from(answer.nominal());
+  private static Amount ranged(
+      Answer answer, String when, String label, Unit unit, ToDoubleFunction<Solution> read) {
+    double value = read.applyAsDouble(answer.nominal());
     double low = value;
     double high = value;
     for (Solution end : answer.ends()) {
-      double v = read.from(end);
+      double v = read.applyAsDouble(end);
       low = Math.min(low, v);
       high = Math.max(high, v);
     }
-    Origin origin = Origin.STANDARD;
-    for (Amount.Known input : answer.inputs()) {
-      origin = origin.and(input.origin());
-    }
     return new Amount.Known(
-        value, low, high, unit, origin, label, "circuit solved, " + when, answer.inputs());
+        value, low, high, unit, answer.origin(), label, "circuit solved, " + when, answer.inputs());
   }
 
   private Solved solve(LoadCase loadCase) {
@@ -389,12 +395,18 @@ public final class Cases {
       return new Unanswered(new Amount.Missing(network.wants()));
     }
     try {
-      Solution nominal = Solver.solve(network.nominal());
-      List<Solution> ends = new ArrayList<>();
-      for (Network end : network.ends()) {
-        ends.add(Solver.solve(end));
+      List<Solution> solutions = Solver.solve(network.nominalAndEnds());
+      List<Amount.Known> inputs = network.inputs();
+      Origin origin = Origin.STANDARD;
+      for (Amount.Known input : inputs) {
+        origin = origin.and(input.origin());
       }
-      return new Answer(network, nominal, ends, network.inputs());
+      return new Answer(
+          network,
+          solutions.get(0),
+          solutions.subList(1, solutions.size()),
+          inputs,
+          origin);
     } catch (NoSolution | IllegalArgumentException e) {
       // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message
       // names the element.

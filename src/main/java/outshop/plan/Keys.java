@@ -94,7 +94,7 @@ public final class Keys {
       for (String line = reader.readLine(); line != null; line = reader.readLine()) {
         if (!line.isBlank() && !line.startsWith("#")) {
           Key key = key(line);
-          keys.put(key.path(), key);
+          keys.put(key.path().intern(), key);
         }
       }
     } catch (IOException e) {

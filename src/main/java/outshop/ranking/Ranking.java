@@ -1,7 +1,8 @@
 package outshop.ranking;
 
+import java.util.ArrayList;
 import java.util.Collection;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import outshop.findings.Finding;
 
@@ -11,19 +12,32 @@ import outshop.findings.Finding;
  * order total, so that a report is the same to the byte every time.
  */
 public final class Ranking {
-  private static final Comparator<Finding> ORDER =
-      Comparator.comparing(Finding::outcome)
-          .thenComparing(Finding::consequence)
-          .thenComparing(Comparator.comparingDouble(Ranking::roundedPast).reversed())
-          .thenComparing(Finding::sureness)
-          .thenComparing(Finding::at)
-          .thenComparing(Finding::rule)
-          .thenComparing(Finding::headline);
-
   private Ranking() {}
 
   public static List<Finding> ranked(Collection<Finding> findings) {
-    return findings.stream().sorted(ORDER).toList();
+    List<Finding> ranked = new ArrayList<>(findings);
+    ranked.sort(Ranking::compare);
+    return Collections.unmodifiableList(ranked);
+  }
+
+  private static int compare(Finding one, Finding other) {
+    int order = one.outcome().compareTo(other.outcome());
+    if (order == 0) {
+      order = one.consequence().compareTo(other.consequence());
+    }
+    if (order == 0) {
+      order = Double.compare(roundedPast(other), roundedPast(one));
+    }
+    if (order == 0) {
+      order = one.sureness().compareTo(other.sureness());
+    }
+    if (order == 0) {
+      order = one.at().compareTo(other.at());
+    }
+    if (order == 0) {
+      order = one.rule().compareTo(other.rule());
+    }
+    return order == 0 ? one.headline().compareTo(other.headline()) : order;
   }
 
   /** To one part in a million, so that the last bits of a solved figure cannot turn the order. */

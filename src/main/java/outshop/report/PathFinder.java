@@ -33,6 +33,7 @@ final class PathFinder {
   private final Set<Station> wanted;
   private final Map<Station, List<PowerPath.Fitting>> fittings = new HashMap<>();
   private final Map<String, Station> stationOf = new HashMap<>();
+  private final Map<State, Map<String, List<String>>> neighbours = new HashMap<>();
 
   private PathFinder(Plan plan, Circuit circuit, Collection<Station> judged) {
     this.circuit = circuit;
@@ -180,7 +181,9 @@ final class PathFinder {
 
   /** Every terminal reached, nearest first; through electronics from their inputs on. */
   private Map<String, Integer> distances(List<String> from, State state) {
-    Map<String, List<String>> next = neighbours(new Joins(circuit, state).closed());
+    Map<String, List<String>> next =
+        neighbours.computeIfAbsent(
+            state, asked -> neighbours(new Joins(circuit, asked).closed()));
     Map<String, Integer> distances = new LinkedHashMap<>();
     Deque<String> open = new ArrayDeque<>(from);
     from.forEach(terminal -> distances.put(terminal, 0));
@@ -208,6 +211,9 @@ final class PathFinder {
 
   /** From an input of the receiver, the decoder or a regulator to all its other terminals. */
   private List<String> through(String terminal, Collection<String> terminals) {
+    if (!terminal.contains(".in")) {
+      return List.of();
+    }
     String owner = Circuit.owner(terminal);
     boolean passes =
         circuit
@@ -222,6 +228,7 @@ final class PathFinder {
     if (!passes || !terminal.startsWith(owner + ".in")) {
       return List.of();
     }
-    return terminals.stream().filter(t -> Circuit.owner(t).equals(owner)).toList();
+    String beginning = owner + ".";
+    return terminals.stream().filter(t -> t.startsWith(beginning)).toList();
   }
 }

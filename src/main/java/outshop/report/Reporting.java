@@ -182,15 +182,21 @@ public final class Reporting {
       cases
           .solution(loadCase)
           .ifPresent(
-              solution ->
-                  solution.elementAmps().keySet().forEach(e -> elements.add(element(solution, e))));
+              solution -> {
+                for (int place = 0; place < solution.elements().size(); place++) {
+                  elements.add(element(solution, place));
+                }
+              });
       figures.add(new Report.CaseFigures(loadCase.words(), elements, cases.wants(loadCase)));
     }
     return figures;
   }
 
-  private static Report.ElementFigures element(Solution solution, String name) {
+  private static Report.ElementFigures element(Solution solution, int place) {
     return new Report.ElementFigures(
-        name, solution.volts(name), solution.amps(name), solution.watts(name));
+        solution.elements().get(place).name(),
+        solution.volts(place),
+        solution.amps(place),
+        solution.watts(place));
   }
 }

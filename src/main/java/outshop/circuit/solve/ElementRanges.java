@@ -1,23 +1,27 @@
 package outshop.circuit.solve;
 
-import java.util.HashSet;
-import java.util.Set;
+import java.util.List;
 
 /** What {@link Element} promises of its values. */
 final class ElementRanges {
   private ElementRanges() {}
 
-  static void check(Network network) {
-    Set<String> names = new HashSet<>(2 * network.elements().size());
-    int nets = network.nets().size();
-    for (Element element : network.elements()) {
-      require(names.add(element.name()), element, "shares its name");
-      require(within(element.a(), nets) && within(element.b(), nets), element, "has no such net");
-      check(element, nets);
+  static void check(List<Element> elements) {
+    for (Element element : elements) {
+      check(element);
     }
   }
 
-  private static void check(Element element, int nets) {
+  /** Refuses an element that names a net beyond those there are. */
+  static void requireNets(Element element, int nets) {
+    boolean there = within(element.a(), nets) && within(element.b(), nets);
+    if (element instanceof Element.Regulator regulator) {
+      there &= within(regulator.outA(), nets) && within(regulator.outB(), nets);
+    }
+    require(there, element, "has no such net");
+  }
+
+  private static void check(Element element) {
     if (element instanceof Element.Source source) {
       require(Double.isFinite(source.emfVolts()), element, "needs a finite emf");
       require(above(source.ohms()), element, "needs a resistance above zero");
@@ -35,13 +39,11 @@ final class ElementRanges {
     } else if (element instanceof Element.Supply supply) {
       require(notBelow(supply.amps()), element, "needs a current of zero or more");
     } else if (element instanceof Element.Regulator regulator) {
-      check(regulator, nets);
+      check(regulator);
     }
   }
 
-  private static void check(Element.Regulator regulator, int nets) {
-    boolean netsThere = within(regulator.outA(), nets) && within(regulator.outB(), nets);
-    require(netsThere, regulator, "has no such net");
+  private static void check(Element.Regulator regulator) {
     require(above(regulator.outVolts()), regulator, "needs an output voltage above zero");
     require(above(regulator.outOhms()), regulator, "needs a resistance above zero");
     boolean conducts = regulator.outOhms() * Element.Drop.LEAK < 1;

@@ -15,14 +15,12 @@ final class Islands {
   private final int[] reference;
   private final boolean[] live;
 
-  Islands(Network network) {
-    int nets = network.nets().size();
+  Islands(int nets, List<Element> elements) {
     parent = new int[nets];
     Arrays.setAll(parent, net -> net);
     reference = new int[nets];
     Arrays.fill(reference, NONE);
     live = new boolean[nets];
-    List<Element> elements = network.elements();
     for (Element element : elements) {
       join(element.a(), element.b());
       if (element instanceof Element.Regulator regulator) {
@@ -45,6 +43,8 @@ final class Islands {
       if (reference[island] == NONE) {
         reference[island] = net;
       }
+      // From here on nothing moves any more, so that several threads may read.
+      parent[net] = island;
     }
   }
 
@@ -52,7 +52,6 @@ final class Islands {
   int island(int net) {
     int top = net;
     while (parent[top] != top) {
-      parent[top] = parent[parent[top]];
       top = parent[top];
     }
     return top;
@@ -72,7 +71,11 @@ final class Islands {
   }
 
   private void join(int a, int b) {
-    parent[island(a)] = island(b);
+    int below = island(a);
+    int top = island(b);
+    parent[below] = top;
+    parent[a] = top;
+    parent[b] = top;
   }
 
   private void enliven(int minus) {

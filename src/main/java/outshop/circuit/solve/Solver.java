@@ -1,9 +1,7 @@
 package outshop.circuit.solve;
 
-import java.util.Collections;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * Finds the direct-current solution of a network: nodal analysis, with the voltages of the nets
@@ -34,46 +32,51 @@ public final class Solver {
    *     names a net that is not there, or shares its name
    */
   public static Solution solve(Network network) throws NoSolution {
-    ElementRanges.check(network);
-    Islands islands = new Islands(network);
-    Branches branches = new Branches(network.elements(), islands);
-    Tree tree = new Tree(network, islands, branches);
-    Newton newton = new Newton(network, branches, tree);
-    if (!newton.run()) {
-      // Perhaps only for want of digits: a diode on the tree turned out not to conduct.
-      tree = new Tree(network, islands, branches);
-      newton = new Newton(network, branches, tree);
+    return solve(List.of(network)).get(0);
+  }
+
+  /**
+   * Solves networks that differ in their values only (see {@link Network#with}); the tree grown for
+   * the first serves for all. Errors as {@link #solve(Network)}.
+   *
+   * @return a solution a network, in their order
+   */
+  public static List<Solution> solve(List<Network> alike) throws NoSolution {
+    List<Solution> solutions = new ArrayList<>(alike.size());
+    Tree tree = null;
+    for (Network network : alike) {
+      ElementRanges.check(network.elements());
+      Islands islands = network.layout().islands;
+      Branches branches = new Branches(network.elements(), islands);
+      Tree own = tree == null ? new Tree(network, islands, branches) : tree;
+      tree = own;
+      Newton newton = new Newton(network, branches, own);
       if (!newton.run()) {
-        throw newton.failure();
+        // Perhaps only for want of digits: a diode on the tree turned out not to conduct.
+        own = new Tree(network, islands, branches);
+        newton = new Newton(network, branches, own);
+        if (!newton.run()) {
+          throw newton.failure();
+        }
       }
+      solutions.add(result(network, branches, own, newton));
     }
-    return result(network, branches, tree, newton);
+    return solutions;
   }
 
   private static Solution result(Network network, Branches branches, Tree tree, Newton newton) {
-    List<Element> elements = network.elements();
-    double[] amps = new double[elements.size()];
-    double[] volts = new double[elements.size()];
+    int elements = network.elements().size();
+    double[] amps = new double[elements];
+    double[] volts = new double[elements];
     double[] netVolts = new double[network.nets().size()];
     double[] branchVolts = newton.branchVolts();
     tree.netVolts(branchVolts, branches, netVolts);
     for (int k = 0; k < branches.count; k++) {
       if (!branches.isRegulatorOutput(k)) {
-        amps[branches.element[k]] = branches.amps[k];
-        volts[branches.element[k]] = branchVolts[k];
+        amps[branches.element[k]] = branches.amps[k] + 0.0; // no -0.0
+        volts[branches.element[k]] = branchVolts[k] + 0.0;
       }
     }
-    Map<String, Double> ampsByName = new LinkedHashMap<>(2 * elements.size());
-    Map<String, Double> voltsByName = new LinkedHashMap<>(2 * elements.size());
-    for (int index = 0; index < elements.size(); index++) {
-      String name = elements.get(index).name();
-      ampsByName.put(name, amps[index] + 0.0); // no -0.0
-      voltsByName.put(name, volts[index] + 0.0);
-    }
-    return new Solution(
-        netVolts,
-        Collections.unmodifiableMap(ampsByName),
-        Collections.unmodifiableMap(voltsByName),
-        newton.rounds());
+    return new Solution(network, netVolts, amps, volts, newton.rounds());
   }
 }

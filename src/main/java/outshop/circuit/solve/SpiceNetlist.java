@@ -225,7 +225,7 @@ public final class SpiceNetlist {
     }
 
     private static String[] nodes(Network network) {
-      Islands islands = new Islands(network);
+      Islands islands = network.layout().islands;
       List<String> nets = network.nets();
       String[] nodes = new String[nets.size()];
       for (int net = 0; net < nodes.length; net++) {
