@@ -132,8 +132,7 @@ final class CaseNetwork {
   }
 
   Network nominal() {
-    return new Network(
-        List.copyOf(nets.keySet()), elements((value, role) -> value.middle()));
+    return new Network(List.copyOf(nets.keySet()), elements((value, role) -> value.middle()));
   }
 
   /**
@@ -244,7 +243,12 @@ final class CaseNetwork {
       wants.add(new Want("parts", "pack", "choose a pack"));
       return;
     }
-    source(feed.name(), enter(ends.get().plus()), enter(ends.get().minus()), feed.volts(), feed.ohms());
+    source(
+        feed.name(),
+        enter(ends.get().plus()),
+        enter(ends.get().minus()),
+        feed.volts(),
+        feed.ohms());
   }
 
   private void source(String name, int plus, int minus, Amount volts, Amount ohms) {
@@ -396,10 +400,7 @@ final class CaseNetwork {
         ohms ->
             pick ->
                 new Element.Resistor(
-                    output,
-                    railPlus,
-                    motorPlus,
-                    Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
+                    output, railPlus, motorPlus, Math.max(SMALL_OHMS, pick.of(ohms, Role.PATH))));
     joint(device.name() + " motor return", motorMinus, railMinus);
   }
 

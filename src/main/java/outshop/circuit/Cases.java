@@ -402,11 +402,7 @@ public final class Cases {
         origin = origin.and(input.origin());
       }
       return new Answer(
-          network,
-          solutions.get(0),
-          solutions.subList(1, solutions.size()),
-          inputs,
-          origin);
+          network, solutions.get(0), solutions.subList(1, solutions.size()), inputs, origin);
     } catch (NoSolution | IllegalArgumentException e) {
       // A value far outside anything real (a gauge of 20,000) leaves nothing to solve; the message
       // names the element.

@@ -182,8 +182,7 @@ final class PathFinder {
   /** Every terminal reached, nearest first; through electronics from their inputs on. */
   private Map<String, Integer> distances(List<String> from, State state) {
     Map<String, List<String>> next =
-        neighbours.computeIfAbsent(
-            state, asked -> neighbours(new Joins(circuit, asked).closed()));
+        neighbours.computeIfAbsent(state, asked -> neighbours(new Joins(circuit, asked).closed()));
     Map<String, Integer> distances = new LinkedHashMap<>();
     Deque<String> open = new ArrayDeque<>(from);
     from.forEach(terminal -> distances.put(terminal, 0));
