@@ -35,7 +35,7 @@ public final class RuleIndex {
     text.append(
         "protects people: a club may only make it stricter, and an owner's acceptance does not take it away. What the examples of each\n");
     text.append(
-        "rule show stands in [coverage.md](coverage.md), the words in [words.md](words.md).\n\n");
+        "rule show, and what else stands behind it, is in [coverage.md](coverage.md), the words are in [words.md](words.md).\n\n");
     text.append(
         "Basis: *std* published standard, *hb* handbook or physics, *part* the part's own data, *cp* common practice in the trade.\n\n");
     Map<String, List<RuleText>> families = new LinkedHashMap<>();

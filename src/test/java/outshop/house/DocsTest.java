@@ -9,15 +9,18 @@ import java.nio.file.Path;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import outshop.acceptance.Sample;
+import outshop.coverage.Coverage;
 import outshop.outside.VerificationPage;
 import outshop.render.terminal.Look;
 import outshop.render.terminal.TerminalReport;
 import outshop.rulebook.FormatPages;
+import outshop.rulebook.RuleIndex;
 import outshop.rulebook.WordPage;
+import outshop.rulecases.Reads;
 
 /**
- * The references of the file formats are current. With {@code -Doutshop.approve=true} they are
- * written anew.
+ * The pages that are made of the program and its tests are current. With {@code
+ * -Doutshop.approve=true} they are written anew.
  */
 final class DocsTest {
   private static final String FENCE = "```";
@@ -42,6 +45,16 @@ final class DocsTest {
   @Test
   void theVerificationPageIsCurrent() throws IOException {
     current("docs/verification.md", VerificationPage.text());
+  }
+
+  @Test
+  void theCoverageTableIsCurrent() throws IOException {
+    current("docs/coverage.md", Coverage.text(Sample.ENGINE.book().all()));
+  }
+
+  @Test
+  void theRuleIndexIsCurrent() throws IOException {
+    current("docs/rules.md", RuleIndex.text(Sample.ENGINE.book(), Reads.recorded()));
   }
 
   /** The screen that the README shows is what the program prints. */

@@ -3,7 +3,6 @@ package outshop.mutation;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 
@@ -23,13 +22,16 @@ final class MutationPage {
 
       """;
 
+  /** The heading of the table that {@link MutationRecord} reads. */
+  static final String BY_RULE = "## By rule";
+
+  private static final String BY_FAULT = "## By fault";
+
   private final List<Trial> trials;
-  private final int notCompiled;
   private final EquivalentMutants equivalent;
 
   MutationPage(List<Trial> trials, EquivalentMutants equivalent) {
-    this.trials = trials.stream().filter(Trial::counts).toList();
-    this.notCompiled = trials.size() - this.trials.size();
+    this.trials = List.copyOf(trials);
     this.equivalent = equivalent;
   }
 
@@ -38,7 +40,7 @@ final class MutationPage {
     return trials.stream()
         .filter(Trial::survived)
         .map(Trial::mutant)
-        .filter(m -> equivalent.reason(m).isEmpty())
+        .filter(m -> !isEquivalent(m))
         .toList();
   }
 
@@ -53,15 +55,17 @@ final class MutationPage {
   }
 
   String score() {
-    return new Row(trials).words();
+    return score(trials).words();
   }
 
   String text() {
     StringBuilder text = new StringBuilder(HEAD);
     text.append(score()).append(".\n");
-    text.append("Not counted: ").append(notCompiled).append(" that do not compile.\n");
-    table(text, "family", Trial::family);
-    table(text, "fault", trial -> trial.mutant().fault().words());
+    text.append("Not counted: ");
+    text.append(score(trials).notCompiled()).append(" that do not compile.\n");
+    table(text, "## By family", Trial::family);
+    table(text, BY_FAULT, trial -> trial.mutant().fault().words());
+    table(text, BY_RULE, trial -> trial.mutant().rule());
     text.append("\n## Faults that no example notices\n\n");
     if (survivors().isEmpty()) {
       text.append("None.\n");
@@ -93,59 +97,37 @@ final class MutationPage {
         + "`";
   }
 
-  private void table(StringBuilder text, String by, Function<Trial, String> group) {
+  private void table(StringBuilder text, String heading, Function<Trial, String> group) {
     Map<String, List<Trial>> groups = new LinkedHashMap<>();
-    if (by.equals("fault")) {
+    if (heading.equals(BY_FAULT)) {
       for (Fault fault : Fault.values()) {
         groups.put(fault.words(), new ArrayList<>());
       }
     }
     trials.forEach(t -> groups.computeIfAbsent(group.apply(t), g -> new ArrayList<>()).add(t));
     groups.values().removeIf(List::isEmpty);
-    text.append("\n## By ").append(by).append("\n\n| ").append(by);
-    text.append(" | mutants | noticed | of these by an error | equivalent | survive | score |\n");
-    text.append("| --- | --- | --- | --- | --- | --- | --- |\n");
+    text.append("\n").append(heading).append("\n\n| ");
+    text.append(heading.substring(heading.lastIndexOf(' ') + 1)).append(Score.HEAD).append("\n");
     groups.forEach(
-        (name, of) -> text.append("| ").append(name).append(new Row(of).cells()).append(" |\n"));
-    text.append("| all").append(new Row(trials).cells()).append(" |\n");
+        (name, of) -> text.append("| ").append(name).append(score(of).cells()).append(" |\n"));
+    text.append("| all").append(score(trials).cells()).append(" |\n");
   }
 
-  /** Counts of some of the trials. */
-  private final class Row {
-    private final int all;
-    private final long stopped;
-    private final long equivalents;
-    private final long survive;
+  /** The counts of some of the trials. */
+  private Score score(List<Trial> of) {
+    List<Trial> counted = of.stream().filter(Trial::counts).toList();
+    List<Trial> left = counted.stream().filter(Trial::survived).toList();
+    int equivalents = (int) left.stream().filter(t -> isEquivalent(t.mutant())).count();
+    return new Score(
+        counted.size(),
+        counted.size() - left.size(),
+        (int) counted.stream().filter(t -> t.fate() == Fate.STOPPED).count(),
+        equivalents,
+        left.size() - equivalents,
+        of.size() - counted.size());
+  }
 
-    Row(List<Trial> of) {
-      all = of.size();
-      stopped = of.stream().filter(t -> t.fate() == Fate.STOPPED).count();
-      long left = of.stream().filter(Trial::survived).count();
-      equivalents =
-          of.stream()
-              .filter(t -> t.survived() && equivalent.reason(t.mutant()).isPresent())
-              .count();
-      survive = left - equivalents;
-    }
-
-    private long noticed() {
-      return all - equivalents - survive;
-    }
-
-    private String share() {
-      return all == equivalents
-          ? "-"
-          : String.format(Locale.ROOT, "%.1f %%", 100.0 * noticed() / (all - equivalents));
-    }
-
-    String cells() {
-      return " | %d | %d | %d | %d | %d | %s"
-          .formatted(all, noticed(), stopped, equivalents, survive, share());
-    }
-
-    String words() {
-      return "%d mutants, of which %d equivalent; of the other %d the examples notice %d: %s"
-          .formatted(all, equivalents, all - equivalents, noticed(), share());
-    }
+  private boolean isEquivalent(Mutant mutant) {
+    return equivalent.reason(mutant).isPresent();
   }
 }

@@ -39,11 +39,9 @@ final class MutationRun {
     Map<RuleText, List<Mutant>> mutants = new LinkedHashMap<>();
     List<String> drls = new ArrayList<>();
     for (RuleText page : pages) {
-      String drl = drl(page);
-      List<Mutant> of = new ArrayList<>(PageMutants.of(page, drl));
-      of.addAll(DrlMutants.of(page, drl));
+      List<Mutant> of = mutants(page);
       mutants.put(page, of);
-      drls.add(drl);
+      drls.add(drl(page));
       of.stream().map(Mutant::drl).filter(text -> !text.isEmpty()).forEach(drls::add);
     }
     progress.accept("compiling " + drls.stream().distinct().count() + " texts of rules");
@@ -51,6 +49,14 @@ final class MutationRun {
     List<Trial> trials = new ArrayList<>();
     mutants.forEach((page, of) -> trials.addAll(trials(page, of, rules)));
     return trials;
+  }
+
+  /** Every mutant of a rule, also those that will not compile. */
+  static List<Mutant> mutants(RuleText page) {
+    String drl = drl(page);
+    List<Mutant> mutants = new ArrayList<>(PageMutants.of(page, drl));
+    mutants.addAll(DrlMutants.of(page, drl));
+    return mutants;
   }
 
   private List<Trial> trials(RuleText page, List<Mutant> mutants, CompiledRules rules) {

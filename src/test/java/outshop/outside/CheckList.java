@@ -3,6 +3,7 @@ package outshop.outside;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import java.util.function.Supplier;
 import outshop.findings.Outcome;
@@ -36,9 +37,28 @@ final class CheckList {
   /** The program's value may differ by a tolerance, in the unit. */
   CheckList within(
       double tolerance, String id, String what, String expected, String unit, DoubleSupplier got) {
-    String name = area.replaceAll("[^a-z0-9]+", "-") + "/" + id;
+    return add(tolerance, id, what, expected, unit, Optional.empty(), got);
+  }
+
+  private CheckList add(
+      double tolerance,
+      String id,
+      String what,
+      String expected,
+      String unit,
+      Optional<String> rule,
+      DoubleSupplier got) {
     checks.add(
-        new OutsideCheck(name, area, what, source, new BigDecimal(expected), tolerance, unit, got));
+        new OutsideCheck(
+            area.replaceAll("[^a-z0-9]+", "-") + "/" + id,
+            area,
+            what + rule.map(r -> " (" + r + ")").orElse(""),
+            source,
+            new BigDecimal(expected),
+            tolerance,
+            unit,
+            rule,
+            got));
     return this;
   }
 
@@ -79,15 +99,21 @@ final class CheckList {
         got);
   }
 
-  /** What a rule answers. */
-  CheckList outcome(String id, String what, Outcome expected, Supplier<Outcome> got) {
-    String place = String.valueOf(expected.ordinal());
-    return same(id, what, place, OutsideCheck.OUTCOME, () -> got.get().ordinal());
+  /** The worst that a rule answers to a plan. */
+  CheckList outcome(String id, String what, String rule, Outcome expected, Supplier<Trial> plan) {
+    return add(
+        0,
+        id,
+        what,
+        String.valueOf(expected.ordinal()),
+        OutsideCheck.OUTCOME,
+        Optional.of(rule),
+        () -> plan.get().outcome(rule).ordinal());
   }
 
   /** From which share of the limit on a rule gives an outcome. */
   CheckList bound(String id, String what, String expected, String rule, Outcome outcome) {
-    return same(id, what + " (" + rule + ")", expected, "", () -> factor(rule, outcome));
+    return add(0, id, what, expected, "", Optional.of(rule), () -> factor(rule, outcome));
   }
 
   List<OutsideCheck> all() {

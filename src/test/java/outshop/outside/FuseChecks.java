@@ -1,7 +1,6 @@
 package outshop.outside;
 
 import java.util.List;
-import java.util.function.Supplier;
 import outshop.figures.FuseFault;
 import outshop.figures.Laws;
 import outshop.figures.ResettableFuse;
@@ -13,7 +12,6 @@ final class FuseChecks {
   private static final String QUICK = "iec60127-f";
   private static final String TIME_LAG = "iec60127-t";
   private static final String UL = "ul248-14";
-  private static final String ABOVE_AMPACITY = "protection/fuse-above-ampacity";
   private static final String TOO_SMALL = "protection/fuse-too-small";
   private static final String CANNOT_OPEN = "protection/fuse-cannot-open";
 
@@ -105,7 +103,11 @@ final class FuseChecks {
   }
 
   private void allowed(int awg, int amps) {
-    Supplier<Outcome> answer =
+    list.outcome(
+        "chart-" + awg,
+        "a fuse of %d A before %d AWG".formatted(amps, awg),
+        "protection/fuse-above-ampacity",
+        Outcome.FINE,
         () ->
             Trial.base()
                 .with("wiring.wire.awg", awg + " AWG")
@@ -113,10 +115,7 @@ final class FuseChecks {
                 .with("parts.fuse.rated_amps", amps + " A")
                 .with("parts.jack.break_amps", "20 A")
                 .with("parts.jack.contact_amps", "20 A")
-                .with("parts.switch.dc_amps", "20 A")
-                .outcome(ABOVE_AMPACITY);
-    String what = "a fuse of %d A before %d AWG (%s)".formatted(amps, awg, ABOVE_AMPACITY);
-    list.outcome("chart-" + awg, what, Outcome.FINE, answer);
+                .with("parts.switch.dc_amps", "20 A"));
   }
 
   private void shorts() {

@@ -1,6 +1,7 @@
 package outshop.outside;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import java.util.function.DoubleSupplier;
 import outshop.findings.Outcome;
 import outshop.units.Exact;
@@ -16,6 +17,7 @@ import outshop.units.Exact;
  * @param expected with the digits that the source prints
  * @param tolerance in the unit; 0 where the values must be the same
  * @param unit {@link #OUTCOME} where the number stands for an outcome's place in its list
+ * @param rule that it runs, or whose bound it compares
  * @param got asks the program
  */
 public record OutsideCheck(
@@ -26,6 +28,7 @@ public record OutsideCheck(
     BigDecimal expected,
     double tolerance,
     String unit,
+    Optional<String> rule,
     DoubleSupplier got) {
   static final String OUTCOME = "outcome";
 
@@ -42,9 +45,9 @@ public record OutsideCheck(
     return Exact.same(value, wanted) || Math.abs(value - wanted) <= tolerance * (1 + ROUNDING);
   }
 
-  /** How far its source was read. */
+  /** How far its source was read. Errors: {@link java.util.NoSuchElementException} if not said. */
   Reading reading() {
-    return Reading.of(source);
+    return Reading.of(source).orElseThrow();
   }
 
   /** The expected value as the page shows it. */

@@ -83,9 +83,9 @@ final class PackChecks {
             "M. Chen, G. A. Rincon-Mora, IEEE Transactions on Energy Conversion 21 (2006) 2,"
                 + " pp. 504-511 (coefficients second-hand; these sums worked out from them)")
         .printed(
-            "curve-empty", "lithium-ion cell, no charge", "2.654", "V", () -> Laws.cellVolts(0))
-        .printed("curve-half", "half charged", "3.8034", "V", () -> Laws.cellVolts(0.5))
-        .printed("curve-full", "fully charged", "4.1029", "V", () -> Laws.cellVolts(1));
+            "curve-at-none", "lithium-ion cell, no charge", "2.654", "V", () -> Laws.cellVolts(0))
+        .printed("curve-at-half", "half charged", "3.8034", "V", () -> Laws.cellVolts(0.5))
+        .printed("curve-at-all", "fully charged", "4.1029", "V", () -> Laws.cellVolts(1));
   }
 
   private void full(String chemistry, int cells, String volts, String source) {

@@ -84,15 +84,15 @@ final class SoundChecks {
     list.from("IEC 60268-5, rated impedance: may fall to 80 % of it (second-hand)")
         .outcome(
             "old-speaker",
-            "an old speaker of 8 ohm that reads 6.4 ohm (sound/old-speaker)",
+            "an old speaker of 8 ohm that reads 6.4 ohm",
+            "sound/old-speaker",
             Outcome.FINE,
             () ->
                 Trial.base()
                     .with("locomotive.old_speaker.kept", "yes")
                     .with("locomotive.old_speaker.reading", "6.4 ohm")
                     .with("locomotive.old_speaker.nominal", "8 ohm")
-                    .with("locomotive.old_speaker.power", "4 W")
-                    .outcome("sound/old-speaker"));
+                    .with("locomotive.old_speaker.power", "4 W"));
   }
 
   private static double ohms(String join, double... speakers) {

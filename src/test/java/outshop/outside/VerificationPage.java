@@ -31,6 +31,19 @@ public final class VerificationPage {
 
       """;
 
+  private static final String RULES =
+      """
+
+      ## What stands behind each rule
+
+      The four lists that follow hold every rule once, by how far its source was read, with the checks that bear on it, counted by the areas
+      above: those of *the rule itself* run it or compare its bound with the source; the others check a figure that it compares or names, or
+      what that figure is made of. *Solved circuits*: what it compares comes from solving the whole circuit, so the textbook circuits, the
+      hand calculations and the circuits given to ngspice bear on it, and the checks of the wires, packs and motors that stand in it. *None*:
+      the rule rests on its source and its examples alone. `src/test/resources/outside-proof.txt` says of each check on which rules it bears,
+      and [coverage.md](coverage.md) sets the sum of it beside the examples.
+      """;
+
   private static final String PRACTICE =
       """
 
@@ -38,9 +51,6 @@ public final class VerificationPage {
 
       These rules rest, wholly or in part, on what the trade does; no source was found. It says nothing of how sound they are, only that
       nobody outside can be asked.
-
-      | rule | its source, as its page gives it |
-      | --- | --- |
       """;
 
   private static final String UNREAD =
@@ -49,21 +59,29 @@ public final class VerificationPage {
       ## Rules whose source was not read
 
       These rest on a standard or book that others quoted, or on memory.
-
-      | rule | its source, as its page gives it |
-      | --- | --- |
       """;
 
-  private static final String REST =
+  private static final String READ =
       """
 
-      ## Rules that rest on the part's own data, on the circuit, or on a source that was read
+      ## Rules whose source was read
 
-      What the data sheet of a part states, what follows from the wiring itself, and what stands in a published text that was at hand. With
-      the two lists above these are all rules.
+      What these rest on stands in a published text that was at hand.
+      """;
 
-      | rule | its source, as its page gives it |
-      | --- | --- |
+  private static final String WITHOUT =
+      """
+
+      ## Rules that need no publication
+
+      What the data sheet of a part states, and what follows from the wiring or the measurements themselves.
+      """;
+
+  private static final String LIST =
+      """
+
+      | rule | its source, as its page gives it | checks that bear on it |
+      | --- | --- | --- |
       """;
 
   private static final String NGSPICE =
@@ -97,16 +115,19 @@ public final class VerificationPage {
     page.counts(areas);
     areas.forEach(page::area);
     page.simulator();
-    page.rules(PRACTICE, Reading.PRACTICE);
-    page.rules(UNREAD, Reading.SECOND_HAND, Reading.MEMORY);
-    page.rules(REST, Reading.READ, Reading.WORKED_OUT);
+    page.text.append(RULES);
+    OutsideProof proofs = OutsideProof.load();
+    page.rules(PRACTICE, proofs, Reading.PRACTICE);
+    page.rules(UNREAD, proofs, Reading.SECOND_HAND, Reading.MEMORY);
+    page.rules(READ, proofs, Reading.READ, Reading.WORKED_OUT);
+    page.rules(WITHOUT, proofs, Reading.OWN_DATA, Reading.CIRCUIT, Reading.GEOMETRY);
     page.text.append(NotConfirmed.TEXT);
     return page.text.toString();
   }
 
   private void counts(Map<String, List<OutsideCheck>> areas) {
-    row("area", "checks", List.of(Reading.values()).stream().map(Reading::words).toList());
-    row("---", "---", List.of(Reading.values()).stream().map(reading -> "---").toList());
+    row("area", "checks", Reading.ofPublished().stream().map(Reading::words).toList());
+    row("---", "---", Reading.ofPublished().stream().map(reading -> "---").toList());
     areas.forEach((area, checks) -> row(area, checks.size(), readings(checks)));
     List<OutsideCheck> all = areas.values().stream().flatMap(List::stream).toList();
     row("together", all.size(), readings(all));
@@ -115,7 +136,7 @@ public final class VerificationPage {
   private static List<String> readings(List<OutsideCheck> checks) {
     Map<Reading, Integer> counts = new EnumMap<>(Reading.class);
     checks.forEach(check -> counts.merge(check.reading(), 1, Integer::sum));
-    return List.of(Reading.values()).stream()
+    return Reading.ofPublished().stream()
         .map(reading -> String.valueOf(counts.getOrDefault(reading, 0)))
         .toList();
   }
@@ -166,12 +187,13 @@ public final class VerificationPage {
     return size < ROUNDING ? "below " + Digits.two(ROUNDING) : Digits.upper(size);
   }
 
-  private void rules(String heading, Reading... readings) {
-    text.append(heading);
+  private void rules(String heading, OutsideProof proofs, Reading... readings) {
+    text.append(heading).append(LIST);
     for (RuleText rule : RuleBook.load().all()) {
-      if (List.of(readings).contains(Reading.of(rule.source()))) {
+      Proof proof = proofs.of(rule);
+      if (proof.reading().filter(List.of(readings)::contains).isPresent()) {
         String link = "[%s](../rules/%s.md)".formatted(rule.name(), rule.name());
-        text.append("| ").append(link).append(" | ").append(rule.source()).append(" |\n");
+        row(link, rule.source(), List.of(proof.byArea()));
       }
     }
   }

@@ -8,7 +8,6 @@ import outshop.findings.Outcome;
 
 /** Published yardsticks for voltages, as the rules answer on both sides of them. */
 final class VoltageChecks {
-  private static final String WORKING = "voltage/working-voltage";
   private static final String MOST = "voltage/decoder-over-maximum";
   private static final String LEAST = "voltage/decoder-under-minimum";
 
@@ -53,9 +52,10 @@ final class VoltageChecks {
   private void working(String id, String volts, Outcome expected) {
     list.outcome(
         id,
-        "a pack of " + volts + " V when full (" + WORKING + ")",
+        "a pack of " + volts + " V when full",
+        "voltage/working-voltage",
         expected,
-        () -> Trial.base().with("parts.pack.full_volts", volts + " V").outcome(WORKING));
+        () -> Trial.base().with("parts.pack.full_volts", volts + " V"));
   }
 
   /** The receiver before the decoder drops 0.2 V. */
@@ -76,16 +76,14 @@ final class VoltageChecks {
 
   private void decoder(String id, String packVolts, String what, Outcome expected) {
     list.outcome(
-        id,
-        what + " (" + MOST + ")",
-        expected,
-        () -> standardDecoder().with("parts.pack.full_volts", packVolts).outcome(MOST));
+        id, what, MOST, expected, () -> standardDecoder().with("parts.pack.full_volts", packVolts));
   }
 
   private void cells(String id, int cells, String rule, Outcome expected) {
     list.outcome(
         id,
-        cells + " lithium-ion cells on a decoder for 7 to 27 V (" + rule + ")",
+        cells + " lithium-ion cells on a decoder for 7 to 27 V",
+        rule,
         expected,
         () ->
             standardDecoder()
@@ -93,8 +91,7 @@ final class VoltageChecks {
                 .with("parts.pack.full_volts", "(remove)")
                 .with("parts.pack.nominal_volts", "(remove)")
                 .with("parts.pack.empty_volts", "(remove)")
-                .with("parts.pack.cutoff_volts", "(remove)")
-                .outcome(rule));
+                .with("parts.pack.cutoff_volts", "(remove)"));
   }
 
   private void bridge() {
@@ -125,19 +122,15 @@ final class VoltageChecks {
     list.from(Sources.CIRCULAR + "ch. 11: do not use AC derated switches in DC circuits")
         .outcome(
             "ac-amps",
-            "a switch rated for alternating current only (current/switch-rated-for-ac-only)",
+            "a switch rated for alternating current only",
+            "current/switch-rated-for-ac-only",
             Outcome.WARNING,
-            () ->
-                Trial.base()
-                    .with("parts.switch.dc_amps", "(remove)")
-                    .outcome("current/switch-rated-for-ac-only"))
+            () -> Trial.base().with("parts.switch.dc_amps", "(remove)"))
         .outcome(
             "ac-volts",
-            "a switch rated for alternating voltage only (voltage/only-alternating-rating)",
+            "a switch rated for alternating voltage only",
+            "voltage/only-alternating-rating",
             Outcome.WARNING,
-            () ->
-                Trial.base()
-                    .with("parts.switch.dc_volts", "(remove)")
-                    .outcome("voltage/only-alternating-rating"));
+            () -> Trial.base().with("parts.switch.dc_volts", "(remove)"));
   }
 }

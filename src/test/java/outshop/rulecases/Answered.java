@@ -18,11 +18,11 @@ import outshop.ranking.Ranking;
  * @param plan the base plan with the example's changes
  * @param answers of the example's rule alone, at the place it means, worst first
  */
-record Answered(Example example, Plan plan, List<Finding> answers) {
+public record Answered(Example example, Plan plan, List<Finding> answers) {
   private static final Map<Example, Answered> ANSWERED = new ConcurrentHashMap<>();
 
   /** Every example of every rule. */
-  static List<Answered> all() {
+  public static List<Answered> all() {
     return Example.all().stream().map(Answered::to).toList();
   }
 
@@ -32,7 +32,7 @@ record Answered(Example example, Plan plan, List<Finding> answers) {
   }
 
   /** Those of one rule. */
-  static List<Answered> of(String rule) {
+  public static List<Answered> of(String rule) {
     return all().stream().filter(a -> a.example().rule().equals(rule)).toList();
   }
 

@@ -1,6 +1,7 @@
 package outshop.rulecases;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,7 @@ import outshop.units.Want;
  * or that are wanted when a value is missing. Behind a solved value stands the whole circuit; that
  * is recorded as {@code circuit}.
  */
-final class Reads {
+public final class Reads {
   /** Beginnings of paths in a plan, of labels and of names of what is wanted. */
   private static final Map<String, String> THINGS =
       Map.ofEntries(
@@ -42,7 +43,16 @@ final class Reads {
   private final Plan base = Answered.basePlan();
 
   /** By rule: the words, in the order of the power path, then the rest. */
-  static Map<String, List<String>> recorded() {
+  public static Map<String, List<String>> recorded() {
+    return Recorded.ALL;
+  }
+
+  /** Recorded once, for all tests and pages that ask. */
+  private static final class Recorded {
+    static final Map<String, List<String>> ALL = record();
+  }
+
+  private static Map<String, List<String>> record() {
     Reads reads = new Reads();
     Map<String, TreeSet<String>> byRule = new TreeMap<>();
     for (Answered answered : Answered.all()) {
@@ -54,7 +64,7 @@ final class Reads {
     }
     Map<String, List<String>> recorded = new TreeMap<>();
     byRule.forEach((rule, words) -> recorded.put(rule, List.copyOf(words)));
-    return recorded;
+    return Collections.unmodifiableMap(recorded);
   }
 
   private List<String> of(Answered answered) {

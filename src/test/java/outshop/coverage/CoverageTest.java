@@ -1,12 +1,10 @@
-package outshop.rulecases;
+package outshop.coverage;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -14,30 +12,32 @@ import org.junit.jupiter.api.TestFactory;
 import outshop.acceptance.Sample;
 import outshop.findings.Consequence;
 import outshop.findings.Outcome;
-import outshop.rulebook.RuleIndex;
+import outshop.mutation.MutationRecord;
+import outshop.outside.Proof;
 import outshop.rules.Bound;
 import outshop.rules.RuleText;
 import outshop.rules.Situation;
 
-/**
- * Every rule shows what it can answer, and the pages that say so are current. With {@code
- * -Doutshop.approve=true} they are written anew.
- */
+/** Every rule shows what it can answer and what stands behind it. */
 final class CoverageTest {
+  private static final MutationRecord.Entry NO_RECORD =
+      new MutationRecord.Entry(Optional.empty(), List.of("mutants forgotten"));
 
   @TestFactory
   Stream<DynamicTest> everyRuleShowsWhatItCanAnswer() {
-    return Sample.ENGINE.book().all().stream()
+    return Coverage.of(Sample.ENGINE.book().all())
         .map(
-            rule ->
+            coverage ->
                 DynamicTest.dynamicTest(
-                    rule.name(), () -> assertThat(Coverage.of(rule).gaps()).isEmpty()));
+                    coverage.rule().name(), () -> assertThat(coverage.gaps()).isEmpty()));
   }
 
   @Test
   void whatIsNotShownIsNoticed() {
     RuleText real = Sample.ENGINE.book().find("voltage/motor-slow").orElseThrow();
-    Coverage bare = new Coverage(asking(real), List.of("What it says"), List.of());
+    Coverage bare =
+        new Coverage(
+            asking(real), List.of("What it says"), List.of(), new Proof("my uncle"), NO_RECORD);
 
     assertThat(bare.gaps())
         .contains(
@@ -47,14 +47,18 @@ final class CoverageTest {
             "no example that passes",
             "no example with a value missing, though it compares",
             "only one side shown of violation over 300 %",
-            "no example of its situation never");
+            "no example of its situation never",
+            "mutants forgotten")
+        .anyMatch(gap -> gap.startsWith("no proof outside"));
   }
 
   /** The examples of a real rule do not reach a bound far away. */
   @Test
   void aBoundThatIsShownFromOneSideOnlyIsNoticed() {
     RuleText real = Sample.ENGINE.book().find("voltage/motor-slow").orElseThrow();
-    Coverage far = new Coverage(asking(real), Coverage.of(real).parts(), Answered.of(real.name()));
+    Coverage whole = Coverage.of(List.of(real)).findFirst().orElseThrow();
+    Coverage far =
+        new Coverage(asking(real), whole.parts(), whole.shown(), whole.proof(), whole.mutants());
 
     assertThat(far.gaps())
         .containsExactly(
@@ -75,26 +79,5 @@ final class CoverageTest {
         real.fine(),
         real.why(),
         real.cures());
-  }
-
-  @Test
-  void theCoverageTableIsCurrent() throws IOException {
-    current("docs/coverage.md", Coverage.text(Sample.ENGINE.book().all()));
-  }
-
-  @Test
-  void theRuleIndexIsCurrent() throws IOException {
-    current("docs/rules.md", RuleIndex.text(Sample.ENGINE.book(), Reads.recorded()));
-  }
-
-  private static void current(String file, String text) throws IOException {
-    Path path = Path.of(file);
-    if (Boolean.getBoolean("outshop.approve")) {
-      Files.writeString(path, text);
-    }
-    assertThat(path).as("run the tests with -Doutshop.approve=true").exists();
-    assertThat(Files.readString(path))
-        .as("%s; run the tests with -Doutshop.approve=true and read the difference", file)
-        .isEqualTo(text);
   }
 }
