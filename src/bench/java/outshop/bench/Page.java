@@ -260,12 +260,16 @@ public final class Page {
     target("whole check, plans a second", "at least 5,000", check, checkFloor(), atLeast(check, 5_000));
     Sample threads = sample("steady.tsv", "threads", 1);
     target("two threads / one, checks by the clock", "at least 1.8", threads, atLeast(threads, 1.8));
-    Sample early = sample("steady.tsv", "memory early", 1);
-    Sample late = sample("steady.tsv", "memory late", 1);
+    Sample early = sample("memory.tsv", "memory early", 1);
+    Sample late = sample("memory.tsv", "memory late", 1);
     if (!early.isEmpty()) {
       double grown = late.median() / early.median();
       target(
-          "memory after " + counted("memory checks") + " checks / after a tenth of them",
+          "memory after "
+              + words(sample("memory.tsv", "memory checks", 1).median())
+              + " checks / after a tenth of them (run of its own, "
+              + day()
+              + ")",
           "no growth",
           Sample.of(List.of(grown)),
           grown < 1.05);
@@ -275,6 +279,14 @@ public final class Page {
         + " fact put in and every rule that is to run found, but none run; of a whole check, its circuit's solutions"
         + " and such a session, and nothing else.", "");
     floors();
+  }
+
+  private String day() throws IOException {
+    return lines("memory.tsv").stream()
+        .filter(line -> line[0].equals("memory day"))
+        .map(line -> line[1])
+        .findFirst()
+        .orElse(NOT_RUN);
   }
 
   /** A check that only solves its circuit and lets the engine find what is to be run. */

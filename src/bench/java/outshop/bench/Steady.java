@@ -18,8 +18,8 @@ import outshop.rules.RuleEngine;
  * What one long-lived process gets done: each step by itself, the whole check, on one thread and on
  * two, and whether memory grows. Prints a line a result: name, value, tab between.
  *
- * <p>Arguments: seconds a window, windows, checks of the memory run; below 0 there for the short
- * form: yardstick, engine and check alone.
+ * <p>Arguments: seconds a window, windows, and {@code short} for yardstick, engine and check alone; or
+ * {@code memory} and a number of checks.
  */
 public final class Steady {
   /** After as long, Java has compiled what is worth it. */
@@ -46,6 +46,10 @@ public final class Steady {
   }
 
   public static void main(String[] arguments) throws Exception {
+    if (arguments[0].equals("memory")) {
+      new Steady(0, 0).memory(Integer.parseInt(arguments[1]));
+      System.exit(0);
+    }
     long began = cpu();
     RuleEngine.load();
     print("base first", (cpu() - began) / 1e6);
@@ -53,15 +57,15 @@ public final class Steady {
     RuleEngine.load();
     print("base again", (cpu() - began) / 1e6);
     Steady steady = new Steady(Double.parseDouble(arguments[0]), Integer.parseInt(arguments[1]));
-    int memory = Integer.parseInt(arguments[2]);
+    boolean whole = arguments.length == 2;
     steady.counts();
-    if (memory >= 0) {
+    if (whole) {
       steady.warm(WARM_SECONDS);
     }
     steady.rate("yardstick", p -> yardstick());
     steady.rate("engine", p -> steady.engine.run(steady.facts.get(p)).size());
     steady.rate("check", steady::check);
-    if (memory < 0) {
+    if (!whole) {
       System.exit(0);
     }
     Bare bare = new Bare();
@@ -69,9 +73,6 @@ public final class Steady {
     steady.steps();
     steady.twoThreads();
     steady.sameWhateverTheThreads();
-    if (memory > 0) {
-      steady.memory(memory);
-    }
     System.exit(steady.sink == 42 ? 1 : 0);
   }
 
