@@ -98,7 +98,7 @@ public final class ChooseBenchmark {
         cover.run();
         repeat = false;
       } catch (Distrust found) {
-        region.distrust(found.rule());
+        region.distrust(found);
         cover = new Cover(space, region, new Measure(Order.COST, space, trials), stop);
       }
     }
@@ -129,7 +129,7 @@ public final class ChooseBenchmark {
       best.run(BEST);
       return false;
     } catch (Distrust found) {
-      region.distrust(found.rule());
+      region.distrust(found);
       return true;
     }
   }

@@ -15,7 +15,7 @@ import outshop.plan.Plan;
 import outshop.rules.RuleEngine;
 import outshop.rules.Verdict;
 
-/** The verdicts without texts are those of the report, and families give the same as the whole. */
+/** The verdicts without texts are those of the report, and pieces give the same as the whole. */
 final class VerdictsTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
 
@@ -36,13 +36,13 @@ final class VerdictsTest {
         found.add(f.rule() + " " + f.at().name() + " " + f.outcome());
       }
       List<String> whole = words(ENGINE.verdicts(facts));
-      List<String> byFamily = new ArrayList<>();
-      for (int family = 0; family < Facts.families(); family++) {
-        byFamily.addAll(words(ENGINE.verdicts(Facts.family(Bench.of(plan, List.of()), family))));
+      List<String> byPiece = new ArrayList<>();
+      for (int piece = 0; piece < Facts.pieces(); piece++) {
+        byPiece.addAll(words(ENGINE.verdicts(Facts.piece(Bench.of(plan, List.of()), piece))));
       }
 
       assertThat(whole).isNotEmpty().containsExactlyInAnyOrderElementsOf(found);
-      assertThat(byFamily).containsExactlyInAnyOrderElementsOf(found);
+      assertThat(byPiece).containsExactlyInAnyOrderElementsOf(found);
     }
   }
 
