@@ -9,6 +9,10 @@ import java.util.List;
 final class ChargingFigures {
   private ChargingFigures() {}
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   static final Pieces<Bench> PIECES =
       new Pieces<>(
           bench -> bench,

@@ -41,6 +41,10 @@ final class CompletenessFigures {
     return facts;
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private static List<Object> presence(Bench bench) {
     Plan plan = bench.plan();
     Map<String, At> missing = new LinkedHashMap<>();

@@ -33,6 +33,10 @@ final class ControlFigures {
     this.plan = bench.plan();
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private List<?> programming() {
     return plan.parts(Kind.DECODER).stream().map(d -> ProgrammingFigures.of(bench, d)).toList();
   }

@@ -34,6 +34,10 @@ final class CurrentFigures {
     this.running = new Joins(bench.circuit(), bench.circuit().running());
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private List<Object> deliveries() {
     List<Object> facts = new ArrayList<>();
     Plan plan = bench.plan();

@@ -38,6 +38,10 @@ final class EnduranceFigures {
     this.chains = Chain.of(bench);
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private List<RunTime> runTimes() {
     if (chains.isEmpty()) {
       return List.of();

@@ -10,19 +10,19 @@ public final class Facts {
   private static final List<Function<Bench, List<?>>> FAMILIES =
       List.of(
           bench -> List.copyOf(bench.plan().parts()),
-          VoltageFigures.PIECES::all,
-          CurrentFigures.PIECES::all,
-          ProtectionFigures.PIECES::all,
-          ChargingFigures.PIECES::all,
+          VoltageFigures::of,
+          CurrentFigures::of,
+          ProtectionFigures::of,
+          ChargingFigures::of,
           SoundFigures::of,
-          LightingFigures.PIECES::all,
+          LightingFigures::of,
           MotorFigures::of,
-          FitFigures.PIECES::all,
-          EnduranceFigures.PIECES::all,
-          ControlFigures.PIECES::all,
+          FitFigures::of,
+          EnduranceFigures::of,
+          ControlFigures::of,
           RailFigures::of,
-          WiringFigures.PIECES::all,
-          CompletenessFigures.PIECES::all,
+          WiringFigures::of,
+          CompletenessFigures::of,
           DataFigures::of);
 
   /** What a rule's fact may be found in without working out the rest of its family. */

@@ -40,6 +40,10 @@ final class FitFigures {
     this.sized = Bay.sized(bench.plan());
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private List<Object> rooms() {
     Plan plan = bench.plan();
     List<Object> facts = new ArrayList<>();

@@ -41,6 +41,10 @@ final class LightingFigures {
     this.leds = new LedFigures(bench, noLoad);
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private Optional<FunctionCount> functionCount() {
     List<Fitted> decoders = bench.plan().parts(Kind.DECODER);
     Optional<Fitted> first = decoders.stream().findFirst().or(() -> bench.first(Kind.RECEIVER));

@@ -37,6 +37,10 @@ final class ProtectionFigures {
     this.states = InState.all(bench.circuit());
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private FuseFigures fuses() {
     return new FuseFigures(bench, states);
   }

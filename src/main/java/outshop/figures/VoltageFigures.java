@@ -39,6 +39,10 @@ final class VoltageFigures {
     this.fed = new FedVolts(bench, noLoad);
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private static Function<Optional<VoltageFigures>, List<?>> withAPack(
       Function<VoltageFigures, List<?>> piece) {
     return figures -> figures.<List<?>>map(piece).orElse(List.of());

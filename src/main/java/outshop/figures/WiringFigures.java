@@ -53,6 +53,10 @@ final class WiringFigures {
     this.vehicles = bench.circuit().hasVehicles();
   }
 
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
   private List<Object> joints() {
     List<Object> facts = new ArrayList<>();
     for (Fitted part : links()) {
