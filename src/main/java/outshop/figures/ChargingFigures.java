@@ -7,12 +7,6 @@ import java.util.List;
  * and packs against one another.
  */
 final class ChargingFigures {
-  private ChargingFigures() {}
-
-  static List<Object> of(Bench bench) {
-    return PIECES.all(bench);
-  }
-
   static final Pieces<Bench> PIECES =
       new Pieces<>(
           bench -> bench,
@@ -28,4 +22,10 @@ final class ChargingFigures {
               PlugStateFigures::of,
               JackFigures::of,
               PackPairFigures::of));
+
+  private ChargingFigures() {}
+
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
 }

@@ -1,6 +1,7 @@
 package outshop.figures;
 
 import java.util.List;
+import java.util.Optional;
 import outshop.catalogue.Kind;
 
 /**
@@ -31,6 +32,7 @@ final class ProtectionFigures {
 
   private final Bench bench;
   private final List<InState> states;
+  private Optional<FuseFigures> fuses = Optional.empty();
 
   private ProtectionFigures(Bench bench) {
     this.bench = bench;
@@ -42,7 +44,10 @@ final class ProtectionFigures {
   }
 
   private FuseFigures fuses() {
-    return new FuseFigures(bench, states);
+    if (fuses.isEmpty()) {
+      fuses = Optional.of(new FuseFigures(bench, states));
+    }
+    return fuses.get();
   }
 
   private List<PackBuild> builds() {
