@@ -76,7 +76,7 @@ public final class Search {
 
   private Answer attempt(Asked asked, Watched watched) {
     BestFirst first = new BestFirst(space, region, trials, asked.order(), asked.stop());
-    Cover cover = new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
+    Cover cover = new Cover(space, region, new Measure(Order.COST, space, trials), asked.stop());
     List<Runnable> jobs = new ArrayList<>();
     region.halt(false);
     for (int i = 0; i < asked.threads(); i++) {

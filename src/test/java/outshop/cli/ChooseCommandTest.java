@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -239,18 +241,35 @@ final class ChooseCommandTest {
             .replaceAll("(?m)^(  [a-z]+): [a-z0-9-]+$", "$1: any");
     Files.writeString(plan, whole.substring(0, parts) + open + whole.substring(outputs));
 
-    JsonNode json =
-        jsonOf(choose("--best", "10", "--best-only", "--seconds", "600", "--as", "json"));
+    for (String order : List.of("warnings", "cost", "run-time", "size")) {
+      JsonNode json =
+          jsonOf(
+              choose(
+                  "--order",
+                  order,
+                  "--best",
+                  "10",
+                  "--best-only",
+                  "--seconds",
+                  "600",
+                  "--as",
+                  "json"));
 
-    assertThat(json.get("combinations").asLong()).isEqualTo(76_769_280_000L);
-    assertThat(json.get("places").size()).isEqualTo(11);
-    assertThat(json.get("bestAreSure").asBoolean()).isTrue();
-    assertThat(json.get("best").size()).isEqualTo(10);
-    double last = 0;
-    for (JsonNode one : json.get("best")) {
-      assertThat(one.get("warnings").asInt()).isZero();
-      assertThat(one.get("price").asDouble()).isGreaterThanOrEqualTo(last);
-      last = one.get("price").asDouble();
+      assertThat(json.get("combinations").asLong()).isEqualTo(76_769_280_000L);
+      assertThat(json.get("places").size()).isEqualTo(11);
+      assertThat(json.get("bestAreSure").asBoolean()).as(order).isTrue();
+      assertThat(json.get("best").size()).isEqualTo(10);
+      List<Double> marks = new ArrayList<>();
+      for (JsonNode one : json.get("best")) {
+        marks.add(
+            switch (order) {
+              case "warnings" -> one.get("warnings").asDouble();
+              case "cost" -> one.get("price").asDouble();
+              case "run-time" -> -one.get("mostHours").asDouble();
+              default -> one.get("litres").asDouble();
+            });
+      }
+      assertThat(marks).as(order).isSorted();
     }
     Path full = folder.resolve("full.yaml");
     choose("--best", "1", "--best-only", "--seconds", "600", "--write", full.toString());

@@ -64,7 +64,7 @@ final class BruteForce {
         unpriced += price == null ? 1 : 0;
         sum += price == null ? 0 : price;
       }
-      return new double[] {unpriced, sum};
+      return new double[] {unpriced, Math.rint(sum * 1e6) / 1e6};
     }
 
     double[] room() {
