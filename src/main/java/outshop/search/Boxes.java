@@ -60,6 +60,10 @@ final class Boxes {
     Box best = null;
     double most = 0;
     BitSet found = holding(point);
+    int first = found.nextSetBit(0);
+    if (first < 0 || found.nextSetBit(first + 1) < 0) {
+      return first < 0 ? Optional.empty() : Optional.of(boxes.get(first));
+    }
     for (int n = found.nextSetBit(0); n >= 0 && most < 1; n = found.nextSetBit(n + 1)) {
       double share = boxes.get(n).share(cell);
       if (share > most) {

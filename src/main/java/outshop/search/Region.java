@@ -103,7 +103,7 @@ final class Region {
     if (known.isPresent()) {
       return known.get();
     }
-    BitSet[] sets = cell;
+    BitSet[] sets = copy(cell);
     for (int piece : pieces()) {
       Optional<Box> clean = clear[piece].covering(point, cell);
       if (clean.isEmpty()) {
@@ -115,7 +115,7 @@ final class Region {
         clean = Optional.of(clean(point, piece, watch));
         clear[piece].add(clean.get());
       }
-      sets = inside(sets, clean.get());
+      clean.get().narrow(sets);
     }
     return new Box(sets, true, "");
   }
@@ -283,15 +283,18 @@ final class Region {
     return left;
   }
 
+  private static BitSet[] copy(BitSet[] cell) {
+    BitSet[] copy = new BitSet[cell.length];
+    for (int s = 0; s < copy.length; s++) {
+      copy[s] = (BitSet) cell[s].clone();
+    }
+    return copy;
+  }
+
   /** The part of a cell that lies in a box. */
   static BitSet[] inside(BitSet[] cell, Box box) {
-    BitSet[] inside = new BitSet[cell.length];
-    for (int s = 0; s < cell.length; s++) {
-      inside[s] = (BitSet) cell[s].clone();
-      if (box.sets()[s] != null) {
-        inside[s].and(box.sets()[s]);
-      }
-    }
+    BitSet[] inside = copy(cell);
+    box.narrow(inside);
     return inside;
   }
 
