@@ -50,32 +50,7 @@ final class EveryCombinationTest {
 
   private static final List<Case> BIG =
       List.of(
-          new Case(
-              "a little of everything",
-              31,
-              Map.of(
-                  "pack",
-                  4,
-                  "charger",
-                  3,
-                  "plug",
-                  3,
-                  "jack",
-                  3,
-                  "switch",
-                  3,
-                  "fuse",
-                  3,
-                  "receiver",
-                  4,
-                  "handset",
-                  3,
-                  "decoder",
-                  3,
-                  "speaker",
-                  3),
-              0.1,
-              Order.values()),
+          new Case("a little of everything", 31, fewEverywhere(), 0.1, Order.values()),
           new Case(
               "power path",
               12,
@@ -94,6 +69,13 @@ final class EveryCombinationTest {
               Map.of("pack", 12, "receiver", 16, "decoder", 23, "speaker", 23),
               0.08,
               Order.values()));
+
+  private static Map<String, Integer> fewEverywhere() {
+    Map<String, Integer> sizes = Generated.everywhere(3);
+    sizes.put("pack", 4);
+    sizes.put("receiver", 4);
+    return sizes;
+  }
 
   @TestFactory
   Stream<DynamicTest> ofTenThousand() {

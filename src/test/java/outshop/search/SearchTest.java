@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Random;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
@@ -23,18 +22,6 @@ final class SearchTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
   private static final int MANY = 200;
   private static final int LISTED = 1000;
-  private static final List<String> PLACES =
-      List.of(
-          "pack",
-          "charger",
-          "plug",
-          "jack",
-          "switch",
-          "fuse",
-          "receiver",
-          "handset",
-          "decoder",
-          "speaker");
 
   /** A space in which some hundred combinations work, for other reasons not the rest. */
   private static Space small() {
@@ -61,9 +48,8 @@ final class SearchTest {
   }
 
   private static void samplesAreInTheAnswer(Large large) {
-    Map<String, Integer> sizes = new TreeMap<>();
-    PLACES.forEach(name -> sizes.put(name, large.each()));
-    Space space = Generated.space(large.seed(), sizes, large.changed());
+    Space space =
+        Generated.space(large.seed(), Generated.everywhere(large.each()), large.changed());
     Trials trials = new Trials(ENGINE, space);
     Set<List<Part>> found = new LinkedHashSet<>();
     for (int[] point : sampled(space, trials, 40)) {
@@ -94,9 +80,7 @@ final class SearchTest {
   /** What random search finds that is cheap enough is on the list of the cheapest. */
   @Test
   void whatRandomSearchFindsCheapIsOnTheList() {
-    Map<String, Integer> sizes = new TreeMap<>();
-    PLACES.forEach(name -> sizes.put(name, 12));
-    Space space = Generated.space(22, sizes, 0.06);
+    Space space = Generated.space(22, Generated.everywhere(12), 0.06);
     Trials trials = new Trials(ENGINE, space);
     Measure measure = new Measure(Order.COST, space, trials);
     Set<List<Part>> found = new LinkedHashSet<>();
