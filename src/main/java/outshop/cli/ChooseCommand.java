@@ -19,6 +19,7 @@ import outshop.input.UnusableInput;
 import outshop.plan.OpenPart;
 import outshop.plan.PlanFilling;
 import outshop.plan.PlanReader;
+import outshop.render.json.JsonChoice;
 import outshop.render.terminal.ChoiceText;
 import outshop.rules.RuleEngine;
 import outshop.search.Answer;
@@ -38,6 +39,8 @@ final class ChooseCommand implements Command {
   private static final double USUAL_SECONDS = 60;
   private static final double MOST_SECONDS = 86_400;
   private static final int MOST_THREADS = 64;
+  private static final String AS = "--as";
+  private static final String JSON = "json";
 
   @Override
   public Spec spec() {
@@ -57,6 +60,7 @@ final class ChooseCommand implements Command {
                 "--only-open", "add no place for a kind that the plan needs and has no part of"),
             Option.valued("--write", "FILE", "write the plan with a combination filled in"),
             Option.valued("--number", "N", "which of those shown to write; the first if left out"),
+            Option.oneOf(AS, List.of("text", JSON), "the form of the answer; text if left out"),
             Option.COLOUR));
   }
 
@@ -94,15 +98,10 @@ final class ChooseCommand implements Command {
       if (around.terminal().getAsBoolean()) {
         around.complain(WIPE);
       }
-      around.print(
-          ChoiceText.text(
-              space,
-              answer,
-              order,
-              asked.count(),
-              around.look(around.colour(given.value("--colour").orElse("auto")))));
+      show(space, answer, asked, given, around);
       if (write.isPresent()) {
-        write(answer, number, space, files, plan, write.get(), around);
+        write(answer, number, space, files, plan, write.get());
+        tellWritten(number, write.get(), given, around);
       }
       return answer.best().isEmpty() && answer.chance().isEmpty() && answer.works().signum() == 0
           ? Exit.FOUND
@@ -110,6 +109,34 @@ final class ChooseCommand implements Command {
     } finally {
       shown.countDown();
       forget(onInterrupt);
+    }
+  }
+
+  private static void show(
+      Space space, Answer answer, Search.Asked asked, Given given, Surroundings around)
+      throws UsageFault {
+    if (isJson(given)) {
+      around.printUtf8(JsonChoice.text(space, answer, asked.order(), asked.count()));
+    } else {
+      String colour = given.value(Option.COLOUR.name()).orElse("auto");
+      around.print(
+          ChoiceText.text(
+              space, answer, asked.order(), asked.count(), around.look(around.colour(colour))));
+    }
+  }
+
+  private static boolean isJson(Given given) {
+    return given.value(AS).orElse("text").equals(JSON);
+  }
+
+  /** Under the answer, but where a program reads that: then beside it. */
+  private static void tellWritten(int number, Path to, Given given, Surroundings around)
+      throws UsageFault {
+    if (isJson(given)) {
+      String name = Shown.text(to.toString());
+      around.complain("outshop: combination " + number + " is written to " + name + "\n");
+    } else {
+      around.say("Combination " + number + " is written to " + to + ".");
     }
   }
 
@@ -217,13 +244,7 @@ final class ChooseCommand implements Command {
   }
 
   private static void write(
-      Answer answer,
-      int number,
-      Space space,
-      PlanFiles files,
-      Path plan,
-      Path to,
-      Surroundings around)
+      Answer answer, int number, Space space, PlanFiles files, Path plan, Path to)
       throws UsageFault {
     if (answer.best().size() < number) {
       throw new UsageFault(
@@ -246,7 +267,6 @@ final class ChooseCommand implements Command {
           "the combination cannot be put into this plan's text; write the ids in by hand");
     }
     OutFile.write(to, text.get());
-    around.say("Combination " + number + " is written to " + to + ".");
   }
 
   private static Optional<String> filled(

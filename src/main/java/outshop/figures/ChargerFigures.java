@@ -3,6 +3,7 @@ package outshop.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiConsumer;
 import outshop.catalogue.Kind;
 import outshop.circuit.At;
 import outshop.circuit.Cases;
@@ -35,17 +36,47 @@ final class ChargerFigures {
     this.at = Places.of(charger);
   }
 
-  static List<Object> of(Bench bench) {
+  /** Each charger by itself. */
+  static List<Object> alone(Bench bench) {
     List<Object> facts = new ArrayList<>();
-    List<Chain> chains = Chain.of(bench).stream().filter(ChargerFigures::mayBeCharged).toList();
     for (Fitted charger : bench.plan().parts(Kind.CHARGER)) {
       ChargerFigures figures = new ChargerFigures(bench, charger);
       figures.itself();
-      if (!charger.isOpen("type") && !charger.said("type").is("plain-supply")) {
-        chains.forEach(figures::with);
-        figures.times(chains);
-      }
       facts.addAll(figures.facts);
+    }
+    return facts;
+  }
+
+  static List<Object> chemistries(Bench bench) {
+    return each(bench, (figures, chains) -> chains.forEach(figures::chemistries));
+  }
+
+  static List<Object> currents(Bench bench) {
+    return each(bench, (figures, chains) -> chains.forEach(figures::currents));
+  }
+
+  static List<Object> nickel(Bench bench) {
+    return each(bench, (figures, chains) -> chains.forEach(figures::nickel));
+  }
+
+  static List<Object> volts(Bench bench) {
+    return each(bench, (figures, chains) -> chains.forEach(figures::volts));
+  }
+
+  static List<Object> times(Bench bench) {
+    return each(bench, ChargerFigures::times);
+  }
+
+  /** Each charger with the packs that it may charge. */
+  private static List<Object> each(Bench bench, BiConsumer<ChargerFigures, List<Chain>> with) {
+    List<Object> facts = new ArrayList<>();
+    List<Chain> chains = Chain.of(bench).stream().filter(ChargerFigures::mayBeCharged).toList();
+    for (Fitted charger : bench.plan().parts(Kind.CHARGER)) {
+      if (!charger.isOpen("type") && !charger.said("type").is("plain-supply")) {
+        ChargerFigures figures = new ChargerFigures(bench, charger);
+        with.accept(figures, chains);
+        facts.addAll(figures.facts);
+      }
     }
     return facts;
   }
@@ -72,23 +103,24 @@ final class ChargerFigures {
     return wants.isEmpty() ? Standing.of("unapproved") : Standing.open(wants);
   }
 
-  private void with(Chain chain) {
-    boolean nickel = CellCharge.nickel(chain.chemistry());
-    for (Fitted pack : chain.packs()) {
-      chemistry(pack);
-      current(pack);
-      if (nickel) {
-        nickelEnd(pack);
-      }
+  private void chemistries(Chain chain) {
+    chain.packs().forEach(this::chemistry);
+  }
+
+  private void currents(Chain chain) {
+    chain.packs().forEach(this::current);
+  }
+
+  private void nickel(Chain chain) {
+    if (!CellCharge.nickel(chain.chemistry())) {
+      return;
     }
+    chain.packs().forEach(this::nickelEnd);
     Amount madeFor = charger.amount("cells_count");
-    if (nickel && !madeFor.isAbsent()) {
+    if (!madeFor.isAbsent()) {
       facts.add(
           new ChargerCells(
               at, chain.name(), madeFor, chain.cells(), sameCells(madeFor, chain.cells())));
-    }
-    if (!nickel) {
-      volts(chain);
     }
   }
 
@@ -111,6 +143,9 @@ final class ChargerFigures {
   }
 
   private void volts(Chain chain) {
+    if (CellCharge.nickel(chain.chemistry())) {
+      return;
+    }
     facts.add(
         new ChargerVolts(
             at,

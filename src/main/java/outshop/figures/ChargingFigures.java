@@ -1,6 +1,5 @@
 package outshop.figures;
 
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -8,16 +7,25 @@ import java.util.List;
  * and packs against one another.
  */
 final class ChargingFigures {
+  static final Pieces<Bench> PIECES =
+      new Pieces<>(
+          bench -> bench,
+          List.of(
+              PackFigures::of,
+              ChargerFigures::alone,
+              ChargerFigures::chemistries,
+              ChargerFigures::currents,
+              ChargerFigures::nickel,
+              ChargerFigures::volts,
+              ChargerFigures::times,
+              PlugFigures::of,
+              PlugStateFigures::of,
+              JackFigures::of,
+              PackPairFigures::of));
+
   private ChargingFigures() {}
 
   static List<Object> of(Bench bench) {
-    List<Object> facts = new ArrayList<>();
-    facts.addAll(PackFigures.of(bench));
-    facts.addAll(ChargerFigures.of(bench));
-    facts.addAll(PlugFigures.of(bench));
-    facts.addAll(PlugStateFigures.of(bench));
-    facts.addAll(JackFigures.of(bench));
-    facts.addAll(PackPairFigures.of(bench));
-    return facts;
+    return PIECES.all(bench);
   }
 }

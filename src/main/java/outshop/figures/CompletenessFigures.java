@@ -15,10 +15,18 @@ import outshop.units.Unit;
 
 /** What is missing from the plan's list of parts. */
 final class CompletenessFigures {
+  static final Pieces<Bench> PIECES =
+      new Pieces<>(
+          bench -> bench,
+          List.of(
+              CompletenessFigures::presence,
+              CompletenessFigures::halves,
+              bench -> List.of(cost(bench.plan()))));
+
   private CompletenessFigures() {}
 
-  static List<Object> of(Bench bench) {
-    List<Object> facts = new ArrayList<>(presence(bench));
+  private static List<ConnectorHalves> halves(Bench bench) {
+    List<ConnectorHalves> facts = new ArrayList<>();
     for (Kind kind : List.of(Kind.CONNECTOR, Kind.CABLE)) {
       for (Fitted fitted : bench.plan().parts(kind)) {
         if (kind == Kind.CABLE || fitted.said("half").isNot("pair")) {
@@ -30,8 +38,11 @@ final class CompletenessFigures {
         }
       }
     }
-    facts.add(cost(bench.plan()));
     return facts;
+  }
+
+  static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
   }
 
   private static List<Object> presence(Bench bench) {

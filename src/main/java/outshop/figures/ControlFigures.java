@@ -15,6 +15,16 @@ import outshop.units.Want;
 
 /** Who commands whom: handset, receiver and decoder, and the link between them. */
 final class ControlFigures {
+  static final Pieces<ControlFigures> PIECES =
+      new Pieces<>(
+          ControlFigures::new,
+          List.of(
+              ControlFigures::outputs,
+              figures -> RadioFigures.of(figures.bench),
+              ControlFigures::programming,
+              ControlFigures::chuffs,
+              ControlFigures::functions));
+
   private final Bench bench;
   private final Plan plan;
 
@@ -24,17 +34,21 @@ final class ControlFigures {
   }
 
   static List<Object> of(Bench bench) {
-    ControlFigures figures = new ControlFigures(bench);
-    List<Object> facts = new ArrayList<>();
-    facts.addAll(figures.outputs());
-    facts.addAll(RadioFigures.of(bench));
-    bench.plan().parts(Kind.DECODER).forEach(d -> facts.add(ProgrammingFigures.of(bench, d)));
-    bench
-        .plan()
-        .parts(Kind.DECODER)
-        .forEach(d -> figures.chuff(d).ifPresent(s -> facts.add(new ChuffTiming(Places.of(d), s))));
-    bench.plan().parts(Kind.HANDSET).forEach(h -> facts.add(figures.functions(h)));
-    return facts;
+    return PIECES.all(bench);
+  }
+
+  private List<?> programming() {
+    return plan.parts(Kind.DECODER).stream().map(d -> ProgrammingFigures.of(bench, d)).toList();
+  }
+
+  private List<ChuffTiming> chuffs() {
+    return plan.parts(Kind.DECODER).stream()
+        .flatMap(d -> chuff(d).map(s -> new ChuffTiming(Places.of(d), s)).stream())
+        .toList();
+  }
+
+  private List<?> functions() {
+    return plan.parts(Kind.HANDSET).stream().map(this::functions).toList();
   }
 
   private List<OutputMatch> outputs() {

@@ -13,6 +13,17 @@ import outshop.units.Exact;
 
 /** Amps through the parts that deliver or carry them, beside what each of them may. */
 final class CurrentFigures {
+  static final Pieces<CurrentFigures> PIECES =
+      new Pieces<>(
+          CurrentFigures::new,
+          List.of(
+              CurrentFigures::deliveries,
+              CurrentFigures::tripCurrents,
+              figures -> ContactFigures.of(figures.bench, figures.demands),
+              figures -> WireFigures.of(figures.bench, figures.demands),
+              figures -> OutputFigures.of(figures.bench, figures.demands),
+              figures -> RegulatorFigures.of(figures.bench, figures.demands)));
+
   private final Bench bench;
   private final Demands demands;
   private final Joins running;
@@ -24,18 +35,11 @@ final class CurrentFigures {
   }
 
   static List<Object> of(Bench bench) {
-    CurrentFigures figures = new CurrentFigures(bench);
-    List<Object> facts = new ArrayList<>();
-    figures.deliveries(facts);
-    figures.tripCurrents(facts);
-    facts.addAll(ContactFigures.of(bench, figures.demands));
-    facts.addAll(WireFigures.of(bench, figures.demands));
-    facts.addAll(OutputFigures.of(bench, figures.demands));
-    facts.addAll(RegulatorFigures.of(bench, figures.demands));
-    return facts;
+    return PIECES.all(bench);
   }
 
-  private void deliveries(List<Object> facts) {
+  private List<Object> deliveries() {
+    List<Object> facts = new ArrayList<>();
     Plan plan = bench.plan();
     for (Fitted pack : plan.parts(Kind.PACK)) {
       facts.add(delivery(pack, pack.name(), motor -> true));
@@ -50,6 +54,7 @@ final class CurrentFigures {
         facts.add(delivery);
       }
     }
+    return facts;
   }
 
   /** The decoders that have a motor; the first where none has, so that the motor is missed. */
@@ -75,7 +80,8 @@ final class CurrentFigures {
         || running.joined(decoder + ".motor+", motor + ".minus");
   }
 
-  private void tripCurrents(List<Object> facts) {
+  private List<Object> tripCurrents() {
+    List<Object> facts = new ArrayList<>();
     for (Fitted pack : bench.plan().parts(Kind.PACK)) {
       Amount delay = pack.amount("protection_trip_milliseconds");
       Demands.Peak peak = demands.peak(pack.name(), motor -> outlasts(motor, delay));
@@ -87,6 +93,7 @@ final class CurrentFigures {
           new TripCurrent(
               Places.of(pack), trip, demands.sustained(pack.name()), peak.amps(), peak.moment()));
     }
+    return facts;
   }
 
   /** Whether a start surge may last longer than a delay; it counts where either is not stated. */

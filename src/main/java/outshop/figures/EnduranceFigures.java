@@ -24,6 +24,10 @@ final class EnduranceFigures {
 
   private static final double HOURS_A_DAY = 24;
 
+  static final Pieces<EnduranceFigures> PIECES =
+      new Pieces<>(
+          EnduranceFigures::new, List.of(EnduranceFigures::runTimes, EnduranceFigures::leftOn));
+
   private final Bench bench;
   private final Plan plan;
   private final List<Chain> chains;
@@ -35,20 +39,27 @@ final class EnduranceFigures {
   }
 
   static List<Object> of(Bench bench) {
-    EnduranceFigures figures = new EnduranceFigures(bench);
-    return figures.chains.isEmpty() ? List.of() : figures.all();
+    return PIECES.all(bench);
   }
 
-  private List<Object> all() {
-    Fitted pack = chains.get(0).packs().get(0);
+  private List<RunTime> runTimes() {
+    if (chains.isEmpty()) {
+      return List.of();
+    }
     Amount mean = meanAmps();
     Amount hours = hours(mean);
     Amount cold =
         hours.times(COLD_SHARE, "run time at 0 °C", "run time x 0.8, as the capacity shrinks");
-    List<Object> facts = new ArrayList<>();
-    facts.add(new RunTime(Places.of(pack), mean, hours, cold, plan.amount("wishes.running")));
-    facts.add(leftOn(pack));
-    return facts;
+    return List.of(
+        new RunTime(Places.of(pack()), mean, hours, cold, plan.amount("wishes.running")));
+  }
+
+  private List<?> leftOn() {
+    return chains.isEmpty() ? List.of() : List.of(leftOn(pack()));
+  }
+
+  private Fitted pack() {
+    return chains.get(0).packs().get(0);
   }
 
   private Amount hours(Amount meanAmps) {

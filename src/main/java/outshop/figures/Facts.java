@@ -3,6 +3,7 @@ package outshop.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** Every fact of one plan, family by family, in a fixed order. */
 public final class Facts {
@@ -24,23 +25,43 @@ public final class Facts {
           CompletenessFigures::of,
           DataFigures::of);
 
+  /** What a rule's fact may be found in without working out the rest of its family. */
+  private static final List<Function<Bench, List<?>>> PIECES =
+      Stream.of(
+              VoltageFigures.PIECES,
+              CurrentFigures.PIECES,
+              ProtectionFigures.PIECES,
+              ChargingFigures.PIECES,
+              new Pieces<Bench>(
+                  bench -> bench,
+                  List.of(SoundFigures::of, MotorFigures::of, RailFigures::of, DataFigures::of)),
+              LightingFigures.PIECES,
+              FitFigures.PIECES,
+              EnduranceFigures.PIECES,
+              ControlFigures.PIECES,
+              WiringFigures.PIECES,
+              CompletenessFigures.PIECES)
+          .flatMap(pieces -> pieces.each().stream())
+          .toList();
+
   private Facts() {}
 
   public static List<Object> of(Bench bench) {
     List<Object> facts = new ArrayList<>();
-    for (int family = 0; family < FAMILIES.size(); family++) {
-      facts.addAll(family(bench, family));
-    }
+    FAMILIES.forEach(family -> facts.addAll(family.apply(bench)));
     return facts;
   }
 
-  /** How many families there are; they are numbered from 0. */
-  public static int families() {
-    return FAMILIES.size();
+  /** How many pieces of families there are; they are numbered from 0. */
+  public static int pieces() {
+    return PIECES.size();
   }
 
-  /** The facts of one family alone. */
-  public static List<?> family(Bench bench, int family) {
-    return FAMILIES.get(family).apply(bench);
+  /**
+   * The facts of one piece of a family. All pieces together are all facts but the parts themselves,
+   * of which no rule asks alone.
+   */
+  public static List<?> piece(Bench bench, int piece) {
+    return PIECES.get(piece).apply(bench);
   }
 }

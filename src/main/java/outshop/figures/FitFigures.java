@@ -22,12 +22,30 @@ final class FitFigures {
   /** What holds a heavy part for years of running. */
   private static final Set<String> FIRM = Set.of("strap", "bracket", "screws");
 
-  private FitFigures() {}
+  static final Pieces<FitFigures> PIECES =
+      new Pieces<>(
+          FitFigures::new,
+          List.of(
+              FitFigures::rooms,
+              figures -> HeatFigures.of(figures.bench, figures.bays),
+              FitFigures::masses));
+
+  private final Bench bench;
+  private final List<Bay> bays;
+  private final List<Fitted> sized;
+
+  private FitFigures(Bench bench) {
+    this.bench = bench;
+    this.bays = Bay.of(bench.plan());
+    this.sized = Bay.sized(bench.plan());
+  }
 
   static List<Object> of(Bench bench) {
+    return PIECES.all(bench);
+  }
+
+  private List<Object> rooms() {
     Plan plan = bench.plan();
-    List<Bay> bays = Bay.of(plan);
-    List<Fitted> sized = Bay.sized(plan);
     List<Object> facts = new ArrayList<>();
     if (bays.isEmpty() && !sized.isEmpty()) {
       facts.add(unmeasured(plan));
@@ -35,9 +53,12 @@ final class FitFigures {
       bays.forEach(bay -> facts.addAll(PackingFigures.of(plan, bay)));
       facts.addAll(SpareRoom.of(plan, bays));
     }
-    facts.addAll(HeatFigures.of(bench, bays));
-    sized.stream().filter(p -> !firm(plan, p)).forEach(p -> facts.add(loose(plan, p)));
     return facts;
+  }
+
+  private List<LooseMass> masses() {
+    Plan plan = bench.plan();
+    return sized.stream().filter(p -> !firm(plan, p)).map(p -> loose(plan, p)).toList();
   }
 
   private static BayFit unmeasured(Plan plan) {

@@ -5,6 +5,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import outshop.catalogue.Kind;
 import outshop.circuit.Device;
@@ -26,34 +27,53 @@ final class FuseFigures {
   private final List<InState> states;
   private final ShortCurrents shorts;
   private final FuseSurges surges;
+  private final List<FuseSeat> seats;
 
   FuseFigures(Bench bench, List<InState> states) {
     this.bench = bench;
     this.states = states;
     this.shorts = new ShortCurrents(bench, states);
     this.surges = new FuseSurges(bench);
+    this.seats = FuseSeat.all(bench, states);
   }
 
-  List<Object> facts() {
+  /** What each fuse lies behind, and what lies behind it and behind the fuses inside packs. */
+  List<Object> places() {
     List<Object> facts = new ArrayList<>();
-    for (FuseSeat seat : FuseSeat.all(bench, states)) {
+    for (FuseSeat seat : seats) {
       lead(seat).ifPresent(facts::add);
-      if (seat.isOpen()) {
-        continue;
+      if (!seat.isOpen()) {
+        facts.add(behind(seat));
       }
-      facts.addAll(duties(seat));
-      facts.addAll(surges.of(seat));
-      facts.add(behind(seat));
-      facts.add(fault(seat));
-      facts.add(
-          seat.resettable()
-              ? ResettableFuse.of(bench, seat)
-              : new FuseAndPack(seat.at(), seat.ratedAmps(), packsPeak(seat)));
     }
     for (Fitted pack : bench.plan().parts(Kind.PACK)) {
       inside(pack).ifPresent(facts::add);
     }
     return facts;
+  }
+
+  /** What each fuse carries, for long and for a moment. */
+  List<Object> loads() {
+    return each(seat -> Stream.concat(duties(seat).stream(), surges.of(seat).stream()));
+  }
+
+  /** What flows through each fuse where there is a short. */
+  List<Object> faults() {
+    return each(seat -> Stream.of(fault(seat)));
+  }
+
+  /** Each fuse against the pack; one that resets by itself against warmth. */
+  List<Object> builds() {
+    return each(
+        seat ->
+            Stream.of(
+                seat.resettable()
+                    ? ResettableFuse.of(bench, seat)
+                    : new FuseAndPack(seat.at(), seat.ratedAmps(), packsPeak(seat))));
+  }
+
+  private List<Object> each(Function<FuseSeat, Stream<?>> facts) {
+    return seats.stream().filter(s -> !s.isOpen()).<Object>flatMap(facts).toList();
   }
 
   /** The fuse inside a pack, where no other stands close to it. */

@@ -20,6 +20,17 @@ import outshop.units.Unit;
 final class LightingFigures {
   private static final LoadCase LIT = new LoadCase(LoadCase.Charge.FULL, LoadCase.Drive.STANDING);
 
+  static final Pieces<LightingFigures> PIECES =
+      new Pieces<>(
+          LightingFigures::new,
+          List.of(
+              figures -> figures.leds.all(),
+              figures -> new LampFigures(figures.bench).all(),
+              LightingFigures::resistors,
+              figures -> new SmokeFigures(figures.bench, figures.noLoad).all(),
+              figures -> figures.functionCount().stream().toList(),
+              LightingFigures::outputNumbers));
+
   private final Bench bench;
   private final NoLoad noLoad;
   private final LedFigures leds;
@@ -31,14 +42,7 @@ final class LightingFigures {
   }
 
   static List<Object> of(Bench bench) {
-    LightingFigures figures = new LightingFigures(bench);
-    List<Object> facts = new ArrayList<>(figures.leds.all());
-    facts.addAll(new LampFigures(bench).all());
-    facts.addAll(figures.resistors());
-    facts.addAll(new SmokeFigures(bench, figures.noLoad).all());
-    figures.functionCount().ifPresent(facts::add);
-    facts.addAll(figures.outputNumbers());
-    return facts;
+    return PIECES.all(bench);
   }
 
   private Optional<FunctionCount> functionCount() {

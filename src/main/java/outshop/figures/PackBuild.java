@@ -34,6 +34,9 @@ public record PackBuild(At at, boolean mayBeLithium, Said protection, Said keyed
     Optional<Fitted> connector =
         bench.plan().text("wiring.pack_through").flatMap(bench.plan()::part);
     Said own = pack.said("keyed_connector");
-    return connector.map(c -> c.said("keyed")).filter(k -> !k.isUnsaid()).orElse(own);
+    return connector
+        .filter(c -> c.isOpen("keyed") || !c.said("keyed").isUnsaid())
+        .map(c -> c.said("keyed"))
+        .orElse(own);
   }
 }

@@ -43,7 +43,7 @@ public record SwitchLoad(
 
   /** Whether only a current for alternating voltage is stated. */
   public boolean acOnly() {
-    return !dcRated() && part.amount("ac_amps").isKnown();
+    return !dcRated() && !part.isOpen("dc_amps") && part.amount("ac_amps").isKnown();
   }
 
   /** Whether its rating is stated for something harder than a resistive load. */

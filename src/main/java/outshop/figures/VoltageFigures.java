@@ -3,6 +3,7 @@ package outshop.figures;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import outshop.catalogue.Kind;
 import outshop.circuit.Cases;
 import outshop.circuit.Device;
@@ -15,11 +16,21 @@ import outshop.units.Unit;
 
 /** Volts at the parts that are fed: the most they ever see, and what is left under load. */
 final class VoltageFigures {
+  static final Pieces<Optional<VoltageFigures>> PIECES =
+      new Pieces<>(
+          bench -> bench.pack().map(pack -> new VoltageFigures(bench, pack)),
+          List.of(
+              withAPack(VoltageFigures::feeds),
+              withAPack(VoltageFigures::inputs),
+              withAPack(figures -> new LampFeeds(figures.bench, figures.noLoad).all()),
+              withAPack(VoltageFigures::motors),
+              withAPack(VoltageFigures::ratings),
+              withAPack(VoltageFigures::working)));
+
   private final Bench bench;
   private final PackValues pack;
   private final NoLoad noLoad;
   private final FedVolts fed;
-  private final List<Object> facts = new ArrayList<>();
 
   private VoltageFigures(Bench bench, PackValues pack) {
     this.bench = bench;
@@ -29,19 +40,26 @@ final class VoltageFigures {
   }
 
   static List<Object> of(Bench bench) {
-    return bench.pack().map(pack -> new VoltageFigures(bench, pack).all()).orElse(List.of());
+    return PIECES.all(bench);
   }
 
-  private List<Object> all() {
+  private static Function<Optional<VoltageFigures>, List<?>> withAPack(
+      Function<VoltageFigures, List<?>> piece) {
+    return figures -> figures.<List<?>>map(piece).orElse(List.of());
+  }
+
+  private List<?> feeds() {
+    List<Object> facts = new ArrayList<>();
     bench.plan().parts(Kind.RECEIVER).forEach(r -> facts.add(receiver(r)));
     bench.plan().parts(Kind.DECODER).forEach(d -> facts.add(decoder(d)));
-    bench.plan().parts(Kind.DECODER).forEach(this::sensorInput);
+    return facts;
+  }
+
+  private List<?> inputs() {
+    List<Object> facts = new ArrayList<>();
+    bench.plan().parts(Kind.DECODER).forEach(d -> sensorInput(d).ifPresent(facts::add));
     bench.plan().parts(Kind.REGULATOR).forEach(r -> facts.add(regulator(r)));
     bench.plan().parts(Kind.CAPACITOR).forEach(c -> facts.add(holdUp(c)));
-    facts.addAll(new LampFeeds(bench, noLoad).all());
-    motors();
-    ratings();
-    facts.add(WorkingVoltage.of(Places.of(pack.pack()), noLoad.highest()));
     return facts;
   }
 
@@ -124,15 +142,20 @@ final class VoltageFigures {
     return new HoldUpFeed(Places.of(capacitor), full, capacitor.amount("dc_volts"));
   }
 
-  private void sensorInput(Fitted decoder) {
-    if (SensorInput.needed(bench.plan(), decoder)) {
-      facts.add(
-          new SensorInput(
-              Places.of(decoder), decoderFullVolts(decoder), decoder.amount("sensor_max_volts")));
-    }
+  private Optional<SensorInput> sensorInput(Fitted decoder) {
+    return SensorInput.needed(bench.plan(), decoder)
+        ? Optional.of(
+            new SensorInput(
+                Places.of(decoder), decoderFullVolts(decoder), decoder.amount("sensor_max_volts")))
+        : Optional.empty();
   }
 
-  private void motors() {
+  private List<WorkingVoltage> working() {
+    return List.of(WorkingVoltage.of(Places.of(pack.pack()), noLoad.highest()));
+  }
+
+  private List<MotorFeed> motors() {
+    List<MotorFeed> facts = new ArrayList<>();
     Amount limit = speedLimit();
     for (Device motor : bench.circuit().devices(Device.Sort.MOTOR)) {
       Optional<Amount> unfed = reached(motor) ? Optional.empty() : noLoad.patternWanted();
@@ -145,6 +168,7 @@ final class VoltageFigures {
                 bench.plan().amount("locomotive.motors." + motor.name() + ".rated")));
       }
     }
+    return facts;
   }
 
   private boolean reached(Device motor) {
@@ -178,7 +202,8 @@ final class VoltageFigures {
                 "not stated; a drive gives all it has unless it is told otherwise"));
   }
 
-  private void ratings() {
+  private List<VoltageRating> ratings() {
+    List<VoltageRating> facts = new ArrayList<>();
     for (Fitted part : bench.plan().parts()) {
       switch (part.kind()) {
         case FUSE, SWITCH, CONNECTOR, CABLE ->
@@ -189,6 +214,7 @@ final class VoltageFigures {
         }
       }
     }
+    return facts;
   }
 
   private List<Amount> charger() {

@@ -24,7 +24,9 @@ public record VoltageRating(At at, Amount fullVolts, Amount directVolts, Amount 
 
   /** Whether only a rating for alternating voltage is stated. */
   public boolean alternatingOnly() {
-    return directVolts.isMissing() && alternatingVolts.isKnown();
+    return directVolts instanceof Amount.Missing direct
+        && !direct.open()
+        && alternatingVolts.isKnown();
   }
 
   /** How far the alternating rating alone lets one judge. */

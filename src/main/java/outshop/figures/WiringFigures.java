@@ -31,6 +31,18 @@ final class WiringFigures {
   private static final List<String> THROUGH =
       List.of("wiring.feed_through", "wiring.motor_through", "wiring.lamps_through");
 
+  static final Pieces<WiringFigures> PIECES =
+      new Pieces<>(
+          WiringFigures::new,
+          List.of(
+              figures -> LossFigures.of(figures.bench),
+              WiringFigures::joints,
+              figures -> WireFitFigures.of(figures.bench),
+              figures -> FlexFigures.of(figures.bench),
+              figures -> InsulationFigures.of(figures.bench),
+              WiringFigures::plates,
+              WiringFigures::continuities));
+
   private final Bench bench;
   private final Plan plan;
   private final boolean vehicles;
@@ -42,19 +54,17 @@ final class WiringFigures {
   }
 
   static List<Object> of(Bench bench) {
-    WiringFigures figures = new WiringFigures(bench);
-    List<Object> facts = new ArrayList<>(LossFigures.of(bench));
-    for (Fitted part : figures.links()) {
-      figures.contacts(part).ifPresent(facts::add);
-      figures.keying(part).ifPresent(facts::add);
-      figures.reading(part).ifPresent(facts::add);
-      figures.need(part).ifPresent(facts::add);
+    return PIECES.all(bench);
+  }
+
+  private List<Object> joints() {
+    List<Object> facts = new ArrayList<>();
+    for (Fitted part : links()) {
+      contacts(part).ifPresent(facts::add);
+      keying(part).ifPresent(facts::add);
+      reading(part).ifPresent(facts::add);
+      need(part).ifPresent(facts::add);
     }
-    facts.addAll(WireFitFigures.of(bench));
-    facts.addAll(FlexFigures.of(bench));
-    facts.addAll(InsulationFigures.of(bench));
-    facts.addAll(figures.plates());
-    facts.addAll(figures.continuities());
     return facts;
   }
 

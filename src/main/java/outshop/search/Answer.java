@@ -27,6 +27,11 @@ public record Answer(
     Optional<Hindrance> hindrance,
     Effort effort) {
 
+  /** What is said beside every answer. */
+  public static final String CAUTION =
+      "Each combination shown passes the full check. That compares data and cannot see the wiring:"
+          + " the makers' instructions, local codes and qualified people come first.";
+
   /**
    * What it took; it differs with the number of threads.
    *

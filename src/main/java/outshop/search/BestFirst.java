@@ -2,23 +2,25 @@ package outshop.search;
 
 import java.util.ArrayList;
 import java.util.BitSet;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.PriorityQueue;
 import java.util.Set;
-import outshop.findings.Outcome;
+import java.util.concurrent.ConcurrentHashMap;
 import outshop.rules.Verdict;
 
 /**
  * Finds what works in the order asked for, the best first: cells wait in a queue by the best that
- * may be in them. What comes out of the queue as a combination is better than all that is left.
+ * may be in them. A combination that is better than all cells that are left is one of the best.
+ *
+ * <p>Several threads may run it: each takes the cell that is best of those that nobody works at.
+ * What they find, and in which order, does not depend on how many they are.
  */
 final class BestFirst {
   /** More cells at once would ask for too much memory. */
   private static final int MOST_WAITING = 200_000;
+
+  private static final long WAIT_MILLIS = 50;
 
   private final Space space;
   private final Region region;
@@ -26,34 +28,44 @@ final class BestFirst {
   private final Measure measure;
   private final Stop stop;
   private final boolean byWarnings;
-  private final PriorityQueue<Waiting> queue = new PriorityQueue<>();
-  private final Map<Map.Entry<String, String>, List<Box>> warnings = new HashMap<>();
-  private final Set<List<Integer>> seen = new HashSet<>();
+  private final PriorityQueue<Cell> cells = new PriorityQueue<>();
+  private final PriorityQueue<Ranked> works = new PriorityQueue<>();
+  private final List<Cell> busy = new ArrayList<>();
+  private final Set<List<Integer>> seen = ConcurrentHashMap.newKeySet();
   private final List<Found> best = new ArrayList<>();
+  private boolean begun;
   private boolean complete;
   private long firstAt;
+  private RuntimeException fault;
 
   /**
-   * A cell, or a combination that works.
+   * Combinations that nobody has looked at.
    *
-   * @param exact whether a cell's rank was taken from itself and not from one that held it
+   * @param rank the best that may be in it
+   * @param exact whether the rank was taken from itself and not from one that held it
    */
-  private record Waiting(Rank rank, BitSet[] cell, Optional<Found> found, boolean exact)
-      implements Comparable<Waiting> {
+  private record Cell(Rank rank, BitSet[] sets, boolean exact) implements Comparable<Cell> {
     @Override
-    public int compareTo(Waiting other) {
-      int byRank = rank.compareTo(other.rank);
-      return byRank != 0 ? byRank : Boolean.compare(found.isEmpty(), other.found.isEmpty());
+    public int compareTo(Cell other) {
+      return rank.compareTo(other.rank);
     }
 
     @Override
     public boolean equals(Object other) {
-      return other instanceof Waiting w && compareTo(w) == 0;
+      return this == other;
     }
 
     @Override
     public int hashCode() {
-      return rank.hashCode();
+      return System.identityHashCode(this);
+    }
+  }
+
+  /** A combination that works. */
+  private record Ranked(Rank rank, Found found) implements Comparable<Ranked> {
+    @Override
+    public int compareTo(Ranked other) {
+      return rank.compareTo(other.rank);
     }
   }
 
@@ -81,122 +93,168 @@ final class BestFirst {
     return complete;
   }
 
-  /** Finds so many, unless it is to stop before. */
+  /**
+   * Finds so many, unless it is to stop before.
+   *
+   * @param wanted the same for every thread
+   */
   void run(int wanted) {
-    BitSet[] all = space.all();
-    queue.add(new Waiting(measure.bound(all, 0), all, Optional.empty(), true));
-    while (!queue.isEmpty() && best().size() < wanted) {
-      if (stop.isDue() || region.isHalted() || queue.size() > MOST_WAITING) {
-        return;
-      }
-      Waiting next = queue.remove();
-      if (next.found().isPresent()) {
-        synchronized (this) {
-          firstAt = best.isEmpty() ? System.nanoTime() : firstAt;
-          best.add(next.found().get());
-        }
-      } else if (next.exact()) {
-        step(next.cell(), next.rank());
-      } else {
-        refine(next);
+    begin();
+    for (Optional<Cell> cell = take(wanted); cell.isPresent(); cell = take(wanted)) {
+      try {
+        look(cell.get());
+        done(cell.get(), null);
+      } catch (RuntimeException e) {
+        done(cell.get(), e);
       }
     }
     synchronized (this) {
-      complete = true;
+      if (fault != null) {
+        throw fault;
+      }
+    }
+  }
+
+  private synchronized void begin() {
+    if (!begun) {
+      BitSet[] all = space.all();
+      cells.add(new Cell(measure.bound(all, 0), all, true));
+      begun = true;
+    }
+  }
+
+  /** The cell to look at next; empty if there is no more to do. */
+  private synchronized Optional<Cell> take(int wanted) {
+    while (fault == null && !isEnding()) {
+      settle(wanted);
+      if (complete) {
+        notifyAll();
+        return Optional.empty();
+      }
+      boolean wanting =
+          !cells.isEmpty()
+              && (works.isEmpty() || cells.peek().rank().compareTo(works.peek().rank()) < 0);
+      if (wanting) {
+        busy.add(cells.peek());
+        return Optional.of(cells.remove());
+      }
+      pause();
+    }
+    return Optional.empty();
+  }
+
+  /** Takes over what works and has nothing before it any more. */
+  private void settle(int wanted) {
+    while (best.size() < wanted && !works.isEmpty() && isNext(works.peek().rank())) {
+      firstAt = best.isEmpty() ? System.nanoTime() : firstAt;
+      best.add(works.remove().found());
+    }
+    complete = best.size() >= wanted || (cells.isEmpty() && busy.isEmpty() && works.isEmpty());
+  }
+
+  private boolean isNext(Rank rank) {
+    return (cells.isEmpty() || rank.compareTo(cells.peek().rank()) <= 0)
+        && busy.stream().allMatch(cell -> rank.compareTo(cell.rank()) <= 0);
+  }
+
+  private boolean isEnding() {
+    return stop.isDue() || region.isHalted() || cells.size() > MOST_WAITING;
+  }
+
+  private void pause() {
+    try {
+      wait(WAIT_MILLIS);
+    } catch (InterruptedException e) {
+      stop.ask();
+      Thread.currentThread().interrupt();
+    }
+  }
+
+  private synchronized void done(Cell cell, RuntimeException e) {
+    busy.remove(cell);
+    fault = fault == null ? e : fault;
+    notifyAll();
+  }
+
+  private void look(Cell cell) {
+    if (cell.exact()) {
+      step(cell.sets(), cell.rank());
+    } else {
+      refine(cell);
     }
   }
 
   /** Ranks a cell by itself; if it falls back, it waits again. */
-  private void refine(Waiting waiting) {
-    Optional<BitSet[]> cut = region.cut(waiting.cell());
+  private void refine(Cell cell) {
+    Optional<BitSet[]> cut = region.cut(cell.sets());
     if (cut.isPresent()) {
-      Rank own = measure.bound(cut.get(), leastWarnings(cut.get()));
-      Rank rank = own.compareTo(waiting.rank()) > 0 ? own : waiting.rank();
-      queue.add(new Waiting(rank, cut.get(), Optional.empty(), true));
+      Rank own = measure.bound(cut.get(), byWarnings ? region.warned().least(cut.get()) : 0);
+      Rank rank = own.compareTo(cell.rank()) > 0 ? own : cell.rank();
+      add(new Cell(rank, cut.get(), true));
     }
   }
 
   private void step(BitSet[] cell, Rank rank) {
     int[] point = measure.point(cell);
-    Box box = seen.contains(asList(point)) ? null : known(point, cell).orElse(null);
-    if (box == null) {
-      box = Box.of(Region.single(point), space.all(), true, "");
-      if (seen.add(asList(point))) {
-        Optional<Box> out = region.ruledOut(point, cell);
-        if (out.isPresent()) {
-          push(cell, out.get(), rank);
-          return;
-        }
-        List<Object> facts = trials.facts(point);
-        List<Verdict> verdicts = trials.check(facts);
-        if (verdicts.stream().anyMatch(Verdict::isViolation)) {
-          throw new Distrust(Region.EVERYTHING_WORKS);
-        }
-        Found found = measure.found(point, facts, verdicts);
-        queue.add(
-            new Waiting(
-                measure.rank(point, found), Region.single(point), Optional.of(found), true));
+    boolean met = seen.contains(asList(point));
+    Optional<Box> out = met ? Optional.empty() : region.boxes().covering(point, cell);
+    if (out.isEmpty() && byWarnings && partByWarning(point, cell, rank)) {
+      return;
+    }
+    if (out.isEmpty() && !met) {
+      Trials.Single single = trials.single(point);
+      out = region.ruledOut(point, single, cell);
+      if (out.isEmpty()) {
+        List<Verdict> verdicts = works(point, single);
         if (byWarnings) {
-          Optional<Box> warned = warned(point, cell, verdicts);
-          if (warned.isPresent()) {
-            push(cell, warned.get(), rank);
-            again(Region.inside(cell, warned.get()), rank);
+          region.warned().learn(point, verdicts);
+          if (partByWarning(point, cell, rank)) {
             return;
           }
         }
       }
     }
-    push(cell, box, rank);
+    push(cell, out.orElseGet(() -> Box.of(Region.single(point), space.all(), true, "")), rank);
   }
 
-  /** A box around the point in which nothing works, if one is known. */
-  private Optional<Box> known(int[] point, BitSet[] cell) {
-    return region.boxes().ruledOut(point, cell);
+  /** Notes a combination that works; its verdicts. */
+  private List<Verdict> works(int[] point, Trials.Single single) {
+    List<Object> facts = single.facts();
+    List<Verdict> verdicts = trials.check(facts);
+    Optional<Verdict> violation = verdicts.stream().filter(Verdict::isViolation).findFirst();
+    if (violation.isPresent()) {
+      throw Distrust.ofWorking(trials.piece(violation.get().rule(), point).orElseThrow());
+    }
+    Found found = measure.found(point, facts, verdicts);
+    if (seen.add(asList(point))) {
+      synchronized (this) {
+        works.add(new Ranked(measure.rank(point, found), found));
+        notifyAll();
+      }
+    }
+    return verdicts;
+  }
+
+  /** Parts a cell by the widest warning at a point that is not given for all of it. */
+  private boolean partByWarning(int[] point, BitSet[] cell, Rank rank) {
+    Optional<Box> box = region.warned().widest(point, cell);
+    if (box.isEmpty()) {
+      return false;
+    }
+    push(cell, box.get(), rank);
+    add(new Cell(rank, Region.inside(cell, box.get()), false));
+    return true;
   }
 
   private void push(BitSet[] cell, Box box, Rank rank) {
     for (BitSet[] left : Region.without(cell, box)) {
-      again(left, rank);
+      add(new Cell(rank, left, false));
     }
   }
 
-  private void again(BitSet[] cell, Rank rank) {
-    queue.add(new Waiting(rank, cell, Optional.empty(), false));
-  }
-
-  /** How many warnings every combination of a cell has, as far as it is known. */
-  private int leastWarnings(BitSet[] cell) {
-    int least = 0;
-    for (List<Box> boxes : warnings.values()) {
-      for (Box box : boxes) {
-        if (box.holds(cell)) {
-          least++;
-          break;
-        }
-      }
-    }
-    return least;
-  }
-
-  /** Finds out how far the warnings at a point reach; the widest that does not hold the cell. */
-  private Optional<Box> warned(int[] point, BitSet[] cell, List<Verdict> verdicts) {
-    Box widest = null;
-    for (Verdict verdict : verdicts) {
-      if (verdict.outcome() != Outcome.WARNING) {
-        continue;
-      }
-      List<Box> known = warnings.computeIfAbsent(Measure.key(verdict), k -> new ArrayList<>());
-      if (known.stream().noneMatch(b -> b.holds(point))) {
-        known.add(region.explainer().explain(point, verdict, Outcome.WARNING));
-      }
-      for (Box box : known) {
-        boolean parts = box.holds(point) && !box.holds(cell);
-        if (parts && (widest == null || box.share(cell) > widest.share(cell))) {
-          widest = box;
-        }
-      }
-    }
-    return Optional.ofNullable(widest);
+  private synchronized void add(Cell cell) {
+    cells.add(cell);
+    notifyAll();
   }
 
   private static List<Integer> asList(int[] point) {

@@ -27,16 +27,40 @@ final class Blend {
     HIGH
   }
 
+  /** What a blank is taken for in a column that has a usual value. */
+  enum Usual {
+    /** The range in which it may lie, as a check does. */
+    RANGE,
+    /**
+     * The value alone, which is what a check decides by where it does not ask for the range. What
+     * differs then differs between the parts.
+     */
+    VALUE
+  }
+
   private Blend() {}
 
   /** The part for a set of choices, which is the choice itself where there is only one. */
-  static Part of(Slot slot, BitSet set, End end, Consumer<String> watcher) {
+  static Part of(Slot slot, BitSet set, End end) {
     List<Part> members = new ArrayList<>();
     set.stream().forEach(i -> members.add(slot.choices().get(i)));
+    return members.size() == 1 ? members.get(0) : of(members, end, Usual.RANGE);
+  }
+
+  /** As {@link #of(Slot, BitSet, End)}, with each usual value taken for itself. */
+  static Part withUsualValues(Slot slot, BitSet set, End end) {
+    List<Part> members = new ArrayList<>();
+    set.stream().forEach(i -> members.add(slot.choices().get(i)));
+    return of(members, end, Usual.VALUE);
+  }
+
+  /** A part with each usual value taken for itself. */
+  static Part withUsualValues(Part part) {
+    return of(List.of(part), End.LOW, Usual.VALUE);
+  }
+
+  private static Part of(List<Part> members, End end, Usual usual) {
     Part first = members.get(0);
-    if (members.size() == 1) {
-      return watched(first, watcher);
-    }
     Map<String, Double> numbers = new HashMap<>();
     Map<String, String> words = new HashMap<>();
     Map<String, Loose.Span> spans = new HashMap<>();
@@ -54,20 +78,23 @@ final class Blend {
           .allMatch(p -> Objects.equals(p.numbers().get(name), first.numbers().get(name)))) {
         if (first.numbers().containsKey(name)) {
           numbers.put(name, first.numbers().get(name));
+        } else if (usual == Usual.VALUE && column.assumed().isPresent()) {
+          spans.put(name, span(column, members, end, usual));
         }
       } else {
-        spans.put(name, span(column, members, end));
+        spans.put(name, span(column, members, end, usual));
       }
     }
+    boolean one = members.size() == 1;
     return new Part(
         first.kind(),
-        "any of " + members.size(),
+        one ? first.id() : "any of " + members.size(),
         numbers,
         words,
         Map.of(),
         first.origin(),
-        NOWHERE,
-        new Loose(spans, watcher));
+        one ? first.place() : NOWHERE,
+        new Loose(spans, column -> {}));
   }
 
   static Part watched(Part part, Consumer<String> watcher) {
@@ -82,7 +109,7 @@ final class Blend {
         new Loose(Map.of(), watcher));
   }
 
-  private static Loose.Span span(Column column, List<Part> members, End end) {
+  private static Loose.Span span(Column column, List<Part> members, End end, Usual taken) {
     double low = Double.POSITIVE_INFINITY;
     double high = Double.NEGATIVE_INFINITY;
     double at = end == End.LOW ? low : high;
@@ -94,8 +121,9 @@ final class Blend {
       }
       double scale = column.scale();
       double one = usual ? column.assumed().getAsDouble() * scale : value;
-      low = Math.min(low, usual ? column.low() * scale : one);
-      high = Math.max(high, usual ? column.high() * scale : one);
+      boolean whole = usual && taken == Usual.RANGE;
+      low = Math.min(low, whole ? column.low() * scale : one);
+      high = Math.max(high, whole ? column.high() * scale : one);
       at = end == End.LOW ? Math.min(at, one) : Math.max(at, one);
     }
     return new Loose.Span(low, at, high);

@@ -49,6 +49,15 @@ record Box(BitSet[] sets, boolean works, String reason) {
     return true;
   }
 
+  /** Takes out of a cell's sets what does not lie in the box. */
+  void narrow(BitSet[] cell) {
+    for (int s = 0; s < sets.length; s++) {
+      if (sets[s] != null) {
+        cell[s].and(sets[s]);
+      }
+    }
+  }
+
   /** The share of a cell that lies in the box, 0 to 1. */
   double share(BitSet[] cell) {
     double share = 1;

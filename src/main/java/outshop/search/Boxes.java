@@ -57,20 +57,15 @@ final class Boxes {
 
   /** Of the boxes that hold a point, the one that covers most of the cell around it. */
   synchronized Optional<Box> covering(int[] point, BitSet[] cell) {
-    return covering(point, cell, true);
-  }
-
-  /** As {@link #covering(int[], BitSet[])}, of those in which nothing works. */
-  synchronized Optional<Box> ruledOut(int[] point, BitSet[] cell) {
-    return covering(point, cell, false);
-  }
-
-  private Optional<Box> covering(int[] point, BitSet[] cell, boolean alsoWorking) {
     Box best = null;
     double most = 0;
     BitSet found = holding(point);
+    int first = found.nextSetBit(0);
+    if (first < 0 || found.nextSetBit(first + 1) < 0) {
+      return first < 0 ? Optional.empty() : Optional.of(boxes.get(first));
+    }
     for (int n = found.nextSetBit(0); n >= 0 && most < 1; n = found.nextSetBit(n + 1)) {
-      double share = alsoWorking || !boxes.get(n).works() ? boxes.get(n).share(cell) : 0;
+      double share = boxes.get(n).share(cell);
       if (share > most) {
         best = boxes.get(n);
         most = share;

@@ -51,9 +51,17 @@ final class Explainer {
 
   /** What is being explained. */
   private record Case(
-      int[] point, Verdict verdict, int family, Outcome level, List<Blend.End> ends) {
+      int[] point, Verdict verdict, int piece, Outcome level, List<Blend.End> ends) {
+    /**
+     * Whether it is so by the values alone: at the kindest end of what usual values leave open it
+     * would not be. Where people are in danger that is a violation all the same.
+     */
+    boolean byValue() {
+      return verdict.compared() && verdict.kindest().compareTo(level) > 0;
+    }
+
     Case at(Blend.End... others) {
-      return new Case(point, verdict, family, level, List.of(others));
+      return new Case(point, verdict, piece, level, List.of(others));
     }
   }
 
@@ -89,18 +97,26 @@ final class Explainer {
    * @param level how bad the verdict must be at least over the whole box: a violation or a warning
    */
   Box explain(int[] point, Verdict verdict, Outcome level) {
-    OptionalInt family = trials.family(verdict.rule(), point);
-    if (family.isEmpty()) {
-      return Box.of(Region.single(point), all, false, verdict.rule());
-    }
-    Case asked = new Case(point, verdict, family.getAsInt(), level, List.of(Blend.End.LOW));
+    OptionalInt piece = trials.piece(verdict.rule(), point);
+    return piece.isEmpty()
+        ? Box.of(Region.single(point), all, false, verdict.rule())
+        : explain(point, verdict, level, piece.getAsInt());
+  }
+
+  /**
+   * As {@link #explain(int[], Verdict, Outcome)}.
+   *
+   * @param piece whose rules gave the verdict
+   */
+  Box explain(int[] point, Verdict verdict, Outcome level, int piece) {
+    Case asked = new Case(point, verdict, piece, level, List.of(Blend.End.LOW));
     BitSet[] among = alive();
     boolean inside = true;
     for (int s = 0; s < point.length; s++) {
       inside &= among[s].get(point[s]);
     }
     among = inside ? among : space.all();
-    List<TreeSet<String>> read = trials.read(point, asked.family());
+    List<TreeSet<String>> read = trials.read(point, asked.piece());
     BitSet[] sets =
         distrusted.contains(verdict.rule())
             ? alike(point, read, among)
@@ -318,7 +334,13 @@ final class Explainer {
   /** Whether the rule gives the verdict for the whole cell, at the kindest end of all ranges. */
   private boolean holds(Case asked, BitSet[] cell) {
     for (Blend.End end : asked.ends()) {
-      if (trials.look(cell, end, asked.family()).stream().noneMatch(v -> isSame(asked, v))) {
+      List<Verdict> found =
+          asked.byValue()
+              ? trials.lookByValue(cell, end, asked.piece())
+              : asked.verdict().compared()
+                  ? trials.comparisons(cell, end, asked.piece())
+                  : trials.look(cell, end, asked.piece());
+      if (found.stream().noneMatch(v -> isSame(asked, v))) {
         return false;
       }
     }
@@ -347,13 +369,13 @@ final class Explainer {
             };
       }
       boolean stands =
-          trials.check(member, asked.family()).stream()
+          trials.check(member, asked.piece()).stream()
               .anyMatch(
                   v ->
                       v.rule().equals(asked.verdict().rule())
                           && v.outcome().compareTo(asked.level()) <= 0);
       if (!stands) {
-        throw new Distrust(next(asked.verdict().rule(), distrusted));
+        throw Distrust.of(next(asked.verdict().rule(), distrusted));
       }
     }
   }

@@ -25,17 +25,15 @@ final class Region {
   /** Boxes of few combinations are not kept once there are so many. */
   private static final int MOST_KEPT = 60_000;
 
-  /** What stands for "everything works" among the rules that are not trusted. */
-  static final String EVERYTHING_WORKS = "(everything works)";
-
   private final Space space;
   private final Trials trials;
   private final Explainer explainer;
   private final Likeness likeness;
   private final BitSet[] all;
   private final Boxes boxes;
+  private final Warned warned;
   private final Boxes[] clear;
-  private final List<Integer> families = new ArrayList<>();
+  private final List<Integer> pieces = new ArrayList<>();
   private final Set<String> distrusted;
   private volatile boolean halted;
 
@@ -47,30 +45,30 @@ final class Region {
     this.explainer = new Explainer(space, trials, likeness, distrusted);
     this.all = space.all();
     this.boxes = new Boxes(all);
-    this.clear = new Boxes[Facts.families()];
-    for (int family = 0; family < clear.length; family++) {
-      clear[family] = new Boxes(all);
+    this.warned = new Warned(explainer);
+    this.clear = new Boxes[Facts.pieces()];
+    for (int piece = 0; piece < clear.length; piece++) {
+      clear[piece] = new Boxes(all);
     }
     this.distrusted = distrusted;
   }
 
-  /** Takes back what rests on the answers of a rule, and asks it of single combinations alone. */
-  void distrust(String rule) {
+  /** Takes back what is not trusted any more. */
+  void distrust(Distrust found) {
+    String rule = found.rule();
     if (!distrusted.add(rule)) {
       throw new IllegalStateException(rule + " answers differently when it is asked twice");
     }
-    boxes.forget(rule.replace(Explainer.BLANKS, "").replace(Explainer.RANGES, ""));
+    String name = rule.replace(Explainer.BLANKS, "").replace(Explainer.RANGES, "");
+    boxes.forget(name);
+    warned.forget(name);
     explainer.forget();
-    if (rule.equals(EVERYTHING_WORKS)) {
-      for (int family = 0; family < clear.length; family++) {
-        clear[family] = new Boxes(all);
-      }
-    }
+    found.piece().ifPresent(piece -> clear[piece] = new Boxes(all));
   }
 
   /** What is to be distrusted next of a rule. */
   Distrust distrustOf(String rule) {
-    return new Distrust(rule.equals(EVERYTHING_WORKS) ? rule : Explainer.next(rule, distrusted));
+    return Distrust.of(Explainer.next(rule, distrusted));
   }
 
   List<String> distrusted() {
@@ -90,13 +88,14 @@ final class Region {
     return boxes;
   }
 
-  Explainer explainer() {
-    return explainer;
+  /** How far warnings reach. */
+  Warned warned() {
+    return warned;
   }
 
   /**
    * The box around a point that covers most of a cell: one in which nothing works, if the point
-   * does not; else what the boxes of every family, in which its rules find no violation, have in
+   * does not; else what the boxes of every piece, in which its rules find no violation, have in
    * common.
    */
   Box around(int[] point, BitSet[] cell) {
@@ -104,61 +103,60 @@ final class Region {
     if (known.isPresent()) {
       return known.get();
     }
-    BitSet[] sets = cell;
-    for (int family : families()) {
-      Optional<Box> clean = clear[family].covering(point, cell);
+    BitSet[] sets = copy(cell);
+    for (int piece : pieces()) {
+      Optional<Box> clean = clear[piece].covering(point, cell);
       if (clean.isEmpty()) {
-        Trials.Watch watch = trials.watched(point, family);
+        Trials.Watch watch = trials.watched(point, piece);
         List<Verdict> violations = watch.verdicts().stream().filter(Verdict::isViolation).toList();
         if (!violations.isEmpty()) {
-          return ruledOut(point, cell, violations);
+          return ruledOut(point, cell, violations, piece);
         }
-        clean = Optional.of(clean(point, family, watch));
-        clear[family].add(clean.get());
+        clean = Optional.of(clean(point, piece, watch));
+        clear[piece].add(clean.get());
       }
-      sets = inside(sets, clean.get());
+      clean.get().narrow(sets);
     }
     return new Box(sets, true, "");
   }
 
   /** A box around a point in which nothing works; empty if the point works. */
-  Optional<Box> ruledOut(int[] point, BitSet[] cell) {
-    for (int family : families()) {
-      if (clear[family].covering(point, cell).isEmpty()) {
+  Optional<Box> ruledOut(int[] point, Trials.Single single, BitSet[] cell) {
+    for (int piece : pieces()) {
+      if (clear[piece].covering(point, cell).isEmpty()) {
         List<Verdict> violations =
-            trials.check(point, family).stream().filter(Verdict::isViolation).toList();
+            single.check(piece).stream().filter(Verdict::isViolation).toList();
         if (!violations.isEmpty()) {
-          return Optional.of(ruledOut(point, cell, violations));
+          return Optional.of(ruledOut(point, cell, violations, piece));
         }
       }
     }
     return Optional.empty();
   }
 
-  /** The families, first those that read least: they take less time, and rule out more at once. */
-  private synchronized List<Integer> families() {
-    if (families.isEmpty()) {
+  /** The pieces, first those that read least: they take less time, and rule out more at once. */
+  private synchronized List<Integer> pieces() {
+    if (pieces.isEmpty()) {
       int[] point = new int[all.length];
       Map<Integer, Integer> read = new HashMap<>();
-      for (int family = 0; family < clear.length; family++) {
+      for (int piece = 0; piece < clear.length; piece++) {
         int columns = 0;
-        for (Set<String> ofSlot : trials.read(point, family)) {
+        for (Set<String> ofSlot : trials.read(point, piece)) {
           columns += ofSlot.size();
         }
-        read.put(family, columns);
-        families.add(family);
+        read.put(piece, columns);
+        pieces.add(piece);
       }
-      families.sort((a, b) -> Integer.compare(read.get(a), read.get(b)));
+      pieces.sort((a, b) -> Integer.compare(read.get(a), read.get(b)));
     }
-    return families;
+    return pieces;
   }
 
   /**
-   * A box around a point in which the rules of a family find no violation: all that is alike in
-   * what was read; and where numbers may differ as well without any harm, all that is roughly
-   * alike.
+   * A box around a point in which the rules of a piece find no violation: all that is alike in what
+   * was read; and where numbers may differ as well without any harm, all that is roughly alike.
    */
-  private Box clean(int[] point, int family, Trials.Watch watch) {
+  private Box clean(int[] point, int piece, Trials.Watch watch) {
     BitSet[] rough = new BitSet[point.length];
     BitSet[] same = new BitSet[point.length];
     boolean differ = false;
@@ -167,28 +165,28 @@ final class Region {
       same[s] = likeness.like(s, point[s], watch.read().get(s), all[s]);
       differ |= !rough[s].equals(same[s]);
     }
-    if (differ && !distrusted.contains(EVERYTHING_WORKS)) {
+    if (differ && !distrusted.contains(Distrust.working(piece))) {
       Map<Map.Entry<String, String>, List<Verdict>> expected = byPlace(watch.verdicts());
-      if (harmless(rough, family, expected)) {
-        prove(rough, family, point);
+      if (harmless(rough, piece, expected)) {
+        prove(rough, piece, point);
         return Box.of(rough, all, true, "");
       }
       for (int s = 0; s < rough.length; s++) {
         BitSet[] tried = same.clone();
         tried[s] = rough[s];
-        if (!rough[s].equals(same[s]) && harmless(tried, family, expected)) {
+        if (!rough[s].equals(same[s]) && harmless(tried, piece, expected)) {
           same = tried;
         }
       }
-      prove(same, family, point);
+      prove(same, piece, point);
     }
     return Box.of(same, all, true, "");
   }
 
-  private Box ruledOut(int[] point, BitSet[] cell, List<Verdict> violations) {
+  private Box ruledOut(int[] point, BitSet[] cell, List<Verdict> violations, int piece) {
     Box best = null;
     for (Verdict violation : violations.subList(0, Math.min(MOST_EXPLAINED, violations.size()))) {
-      Box box = explainer.explain(point, violation, Outcome.VIOLATION);
+      Box box = explainer.explain(point, violation, Outcome.VIOLATION, piece);
       keep(box);
       best = best == null || box.share(cell) > best.share(cell) ? box : best;
     }
@@ -201,11 +199,11 @@ final class Region {
     }
   }
 
-  /** Whether a family's rules can find no violation in a cell, asking the same as at a point. */
+  /** Whether a piece's rules can find no violation in a cell, asking the same as at a point. */
   private boolean harmless(
-      BitSet[] cell, int family, Map<Map.Entry<String, String>, List<Verdict>> expected) {
+      BitSet[] cell, int piece, Map<Map.Entry<String, String>, List<Verdict>> expected) {
     for (Blend.End end : Blend.End.values()) {
-      Map<Map.Entry<String, String>, List<Verdict>> found = byPlace(trials.look(cell, end, family));
+      Map<Map.Entry<String, String>, List<Verdict>> found = byPlace(trials.look(cell, end, piece));
       if (!found.keySet().equals(expected.keySet())) {
         return false;
       }
@@ -240,16 +238,16 @@ final class Region {
     return byPlace;
   }
 
-  /** Checks some combinations of a box in which a family's rules are to find no violation. */
-  private void prove(BitSet[] sets, int family, int[] point) {
-    Random random = new Random(Arrays.hashCode(point) * 31L + family);
+  /** Checks some combinations of a box in which a piece's rules are to find no violation. */
+  private void prove(BitSet[] sets, int piece, int[] point) {
+    Random random = new Random(Arrays.hashCode(point) * 31L + piece);
     for (int n = 0; n < PROOFS; n++) {
       int[] member = new int[sets.length];
       for (int s = 0; s < member.length; s++) {
         member[s] = Explainer.random(sets[s], random);
       }
-      if (trials.check(member, family).stream().anyMatch(Verdict::isViolation)) {
-        throw new Distrust(EVERYTHING_WORKS);
+      if (trials.check(member, piece).stream().anyMatch(Verdict::isViolation)) {
+        throw Distrust.ofWorking(piece);
       }
     }
   }
@@ -285,15 +283,18 @@ final class Region {
     return left;
   }
 
+  private static BitSet[] copy(BitSet[] cell) {
+    BitSet[] copy = new BitSet[cell.length];
+    for (int s = 0; s < copy.length; s++) {
+      copy[s] = (BitSet) cell[s].clone();
+    }
+    return copy;
+  }
+
   /** The part of a cell that lies in a box. */
   static BitSet[] inside(BitSet[] cell, Box box) {
-    BitSet[] inside = new BitSet[cell.length];
-    for (int s = 0; s < cell.length; s++) {
-      inside[s] = (BitSet) cell[s].clone();
-      if (box.sets()[s] != null) {
-        inside[s].and(box.sets()[s]);
-      }
-    }
+    BitSet[] inside = copy(cell);
+    box.narrow(inside);
     return inside;
   }
 
@@ -304,7 +305,7 @@ final class Region {
   Optional<BitSet[]> cut(BitSet[] cell) {
     BitSet[] cut = cell.clone();
     for (Box box : boxes.all()) {
-      int bound = box.works() ? -2 : onlyBound(box, cut);
+      int bound = onlyBound(box, cut);
       if (bound == -1) {
         return Optional.empty();
       }

@@ -26,6 +26,7 @@ public final class Search {
   private final RuleEngine engine;
   private final Space space;
   private final Trials trials;
+  private final Region region;
 
   /**
    * What is asked for.
@@ -39,6 +40,12 @@ public final class Search {
     this.engine = engine;
     this.space = space;
     this.trials = new Trials(engine, space);
+    this.region = new Region(space, trials);
+  }
+
+  /** Whether one combination works, by what was learned of all of them. */
+  boolean works(int[] point) {
+    return region.around(point, Region.single(point)).works();
   }
 
   /** The answer; it comes early if it is to stop. */
@@ -46,12 +53,11 @@ public final class Search {
     if (space.size().signum() == 0) {
       return nothingToChoose();
     }
-    Region region = new Region(space, trials);
     while (true) {
       try {
-        return attempt(region, asked, watched);
+        return attempt(asked, watched);
       } catch (Distrust found) {
-        region.distrust(found.rule());
+        region.distrust(found);
       }
     }
   }
@@ -68,29 +74,27 @@ public final class Search {
         new Answer.Effort(0, 0, 0, List.of()));
   }
 
-  private Answer attempt(Region region, Asked asked, Watched watched) {
+  private Answer attempt(Asked asked, Watched watched) {
     BestFirst first = new BestFirst(space, region, trials, asked.order(), asked.stop());
-    Cover cover = new Cover(space, region, new Measure(asked.order(), space, trials), asked.stop());
+    Cover cover = new Cover(space, region, new Measure(Order.COST, space, trials), asked.stop());
     List<Runnable> jobs = new ArrayList<>();
     region.halt(false);
-    jobs.add(
-        () -> {
-          first.run(asked.best());
-          if (asked.count()) {
-            cover.run();
-          }
-        });
-    for (int i = 1; i < asked.threads() && asked.count(); i++) {
-      jobs.add(cover::run);
+    for (int i = 0; i < asked.threads(); i++) {
+      jobs.add(
+          () -> {
+            first.run(asked.best());
+            if (asked.count()) {
+              cover.run();
+            }
+          });
     }
     together(
         jobs,
-        region,
         asked.stop(),
         () -> watched.at(space.size(), cover.considered(), cover.works(), first.best().size()));
     List<Found> best = first.best();
     if (!asked.stop().isDue()) {
-      tryNeighbours(best, region);
+      tryNeighbours(best);
     }
     boolean none = best.isEmpty() && cover.works().signum() == 0;
     Optional<NearMiss.Seen> near =
@@ -120,7 +124,7 @@ public final class Search {
         : Optional.of(new Measure(order, space, trials).found(point, facts, verdicts));
   }
 
-  private static void together(List<Runnable> jobs, Region region, Stop stop, Runnable tell) {
+  private void together(List<Runnable> jobs, Stop stop, Runnable tell) {
     ExecutorService pool =
         Executors.newFixedThreadPool(
             jobs.size(),
@@ -131,7 +135,7 @@ public final class Search {
             });
     try {
       List<Future<?>> futures = new ArrayList<>();
-      jobs.forEach(job -> futures.add(pool.submit(() -> halting(job, region))));
+      jobs.forEach(job -> futures.add(pool.submit(() -> halting(job))));
       for (Future<?> future : futures) {
         await(future, tell);
       }
@@ -144,7 +148,7 @@ public final class Search {
     }
   }
 
-  private static void halting(Runnable job, Region region) {
+  private void halting(Runnable job) {
     boolean ended = false;
     try {
       job.run();
@@ -185,7 +189,7 @@ public final class Search {
   }
 
   /** Checks some combinations close to the best against what was said of them. */
-  private void tryNeighbours(List<Found> best, Region region) {
+  private void tryNeighbours(List<Found> best) {
     Random random = new Random(7);
     for (int n = 0; n < NEIGHBOURS && !best.isEmpty(); n++) {
       Found found = best.get(random.nextInt(best.size()));
@@ -198,8 +202,8 @@ public final class Search {
       Optional<Box> box = region.boxes().covering(point, Region.single(point));
       if (box.isPresent()) {
         boolean works = trials.check(point).stream().noneMatch(Verdict::isViolation);
-        if (works != box.get().works()) {
-          throw region.distrustOf(works ? box.get().reason() : Region.EVERYTHING_WORKS);
+        if (works) {
+          throw region.distrustOf(box.get().reason());
         }
       }
     }

@@ -122,11 +122,16 @@ public record Space(Plan plan, List<Problem> problems, List<Slot> slots) {
 
   /** The plan with these parts in the open places. */
   public Plan plan(List<Part> parts) {
+    return plan(plan, parts);
+  }
+
+  /** As {@link #plan(List)}, of a plan that differs from this one only in what it knows. */
+  Plan plan(Plan alike, List<Part> parts) {
     List<Fitted> fitted = new ArrayList<>();
     for (int s = 0; s < parts.size(); s++) {
       OpenPart open = slots.get(s).open();
       fitted.add(new Fitted(open.name(), parts.get(s), open.place()));
     }
-    return plan.with(fitted);
+    return alike.with(fitted);
   }
 }

@@ -17,6 +17,7 @@ import outshop.figures.Facts;
 import outshop.figures.RunTime;
 import outshop.findings.Outcome;
 import outshop.plan.Accepted;
+import outshop.plan.Fitted;
 import outshop.plan.Plan;
 import outshop.rules.RuleEngine;
 import outshop.rules.RuleText;
@@ -30,16 +31,21 @@ final class Trials {
 
   private final RuleEngine engine;
   private final Space space;
+
+  /** The plan, with each usual value of its parts taken for itself. */
+  private final Plan usualValues;
+
   private final Map<Asked, Part> blends = new ConcurrentHashMap<>();
-  private final Map<String, Integer> families = new ConcurrentHashMap<>();
+  private final Map<String, Integer> pieces = new ConcurrentHashMap<>();
   private final AtomicLong checks = new AtomicLong();
   private final AtomicLong looks = new AtomicLong();
 
-  private record Asked(int slot, BitSet set, Blend.End end) {}
+  private record Asked(int slot, BitSet set, Blend.End end, Blend.Usual usual) {}
 
   Trials(RuleEngine engine, Space space) {
     this.engine = engine;
     this.space = space;
+    this.usualValues = withUsualValues(space.plan());
   }
 
   /** How many combinations were checked in full. */
@@ -68,19 +74,43 @@ final class Trials {
     return counted(engine.verdicts(facts));
   }
 
-  /** What one family's rules find in one combination. */
-  List<Verdict> check(int[] point, int family) {
-    looks.incrementAndGet();
-    return verdicts(bench(space.parts(point)), family);
+  /** One combination, to ask several pieces about it. */
+  Single single(int[] point) {
+    return new Single(bench(space.parts(point)));
   }
 
-  /** Which columns of which place are read on the way to a family's facts. */
-  List<TreeSet<String>> read(int[] point, int family) {
-    return watched(point, family).read();
+  /** One combination: its circuit is solved once, whoever asks. */
+  final class Single {
+    private final Bench bench;
+
+    private Single(Bench bench) {
+      this.bench = bench;
+    }
+
+    /** What one piece's rules find in it. */
+    List<Verdict> check(int piece) {
+      looks.incrementAndGet();
+      return verdicts(bench, piece);
+    }
+
+    /** The full check's facts. */
+    List<Object> facts() {
+      return Facts.of(bench);
+    }
   }
 
-  /** What one family's rules find in one combination, and what is read for it of each place. */
-  Watch watched(int[] point, int family) {
+  /** What one piece's rules find in one combination. */
+  List<Verdict> check(int[] point, int piece) {
+    return single(point).check(piece);
+  }
+
+  /** Which columns of which place are read on the way to a piece's facts. */
+  List<TreeSet<String>> read(int[] point, int piece) {
+    return watched(point, piece).read();
+  }
+
+  /** What one piece's rules find in one combination, and what is read for it of each place. */
+  Watch watched(int[] point, int piece) {
     List<TreeSet<String>> read = new ArrayList<>();
     List<Part> parts = new ArrayList<>();
     for (int s = 0; s < point.length; s++) {
@@ -89,7 +119,7 @@ final class Trials {
       parts.add(Blend.watched(space.part(s, point[s]), columns::add));
     }
     looks.incrementAndGet();
-    List<Verdict> verdicts = verdicts(bench(parts), family);
+    List<Verdict> verdicts = verdicts(bench(parts), piece);
     for (int s = 0; s < point.length; s++) {
       if (read.get(s).contains(Loose.ALL)) {
         for (Column column : Columns.of(space.part(s, point[s]).kind())) {
@@ -100,7 +130,7 @@ final class Trials {
     return new Watch(verdicts, read);
   }
 
-  /** What a family's rules found, and the columns that were read, by place. */
+  /** What a piece's rules found, and the columns that were read, by place. */
   record Watch(List<Verdict> verdicts, List<TreeSet<String>> read) {}
 
   /** What the rules find in a cell: what holds for every combination of it. */
@@ -110,30 +140,60 @@ final class Trials {
   }
 
   /**
-   * As {@link #look(BitSet[], Blend.End)}, by one family's rules alone. Where the family looked at
-   * one value out of a range, what it says of situations is left out: it need not hold for all. How
-   * many contacts the circuit was built with does not count for that: more of them change nothing
-   * but at the ends, which are looked at.
+   * As {@link #look(BitSet[], Blend.End)}, by one piece's rules alone. Where the piece looked at
+   * one value out of a range, what it says of situations is left out: it need not hold for all. The
+   * range of a usual value does not count: there each combination is looked at by the one value as
+   * well. Nor does with how many contacts the circuit was built: more of them change nothing but at
+   * the ends, which are looked at.
    */
-  List<Verdict> look(BitSet[] cell, Blend.End end, int family) {
+  List<Verdict> look(BitSet[] cell, Blend.End end, int piece) {
     looks.incrementAndGet();
     Bench bench = bench(blended(cell, end));
     Peeks.clear();
-    List<?> facts = Facts.family(bench, family);
+    List<?> facts = Facts.piece(bench, piece);
     boolean peeked = Peeks.seen();
     List<Verdict> verdicts = counted(engine.verdicts(facts));
-    return peeked ? verdicts.stream().filter(Verdict::compared).toList() : verdicts;
+    boolean doubtful = peeked && !verdicts.stream().allMatch(Verdict::compared);
+    return doubtful && peeks(cell, end, piece)
+        ? verdicts.stream().filter(Verdict::compared).toList()
+        : verdicts;
+  }
+
+  /** As {@link #look(BitSet[], Blend.End, int)}, of what is compared alone: that holds for all. */
+  List<Verdict> comparisons(BitSet[] cell, Blend.End end, int piece) {
+    return comparisons(bench(blended(cell, end)), piece);
+  }
+
+  private List<Verdict> comparisons(Bench bench, int piece) {
+    looks.incrementAndGet();
+    return verdicts(bench, piece).stream().filter(Verdict::compared).toList();
+  }
+
+  /** Whether a piece looks at one value out of a range that the parts themselves span. */
+  private boolean peeks(BitSet[] cell, Blend.End end, int piece) {
+    Bench bench = benchOfUsualValues(cell, end);
+    Peeks.clear();
+    Facts.piece(bench, piece);
+    return Peeks.seen();
+  }
+
+  /**
+   * What a piece's comparisons find in a cell where each blank with a usual value has that value.
+   * What stands here at the kindest end is what each combination's own values say.
+   */
+  List<Verdict> lookByValue(BitSet[] cell, Blend.End end, int piece) {
+    return comparisons(benchOfUsualValues(cell, end), piece);
   }
 
   /** How long it runs on a charge, over all combinations of a cell. */
   Amount hours(BitSet[] cell) {
     looks.incrementAndGet();
     Bench bench = bench(blended(cell, Blend.End.HIGH));
-    for (int family = 0; family < Facts.families(); family++) {
-      if (family == families.getOrDefault("", family)) {
-        for (Object fact : Facts.family(bench, family)) {
+    for (int piece = 0; piece < Facts.pieces(); piece++) {
+      if (piece == pieces.getOrDefault("", piece)) {
+        for (Object fact : Facts.piece(bench, piece)) {
           if (fact instanceof RunTime runTime) {
-            families.put("", family);
+            pieces.put("", piece);
             return runTime.hours();
           }
         }
@@ -142,43 +202,73 @@ final class Trials {
     return new Amount.Absent("run time");
   }
 
-  /** The family whose facts a rule judges; empty if it has nothing to say about this one. */
-  OptionalInt family(String rule, int[] point) {
-    Integer known = families.get(rule);
+  /** The piece whose facts a rule judges; empty if it has nothing to say about this one. */
+  OptionalInt piece(String rule, int[] point) {
+    Integer known = pieces.get(rule);
     if (known != null) {
       return OptionalInt.of(known);
     }
-    for (int family = 0; family < Facts.families(); family++) {
-      if (check(point, family).stream().anyMatch(v -> v.rule().equals(rule))) {
-        families.put(rule, family);
-        return OptionalInt.of(family);
+    Single single = single(point);
+    for (int piece = 0; piece < Facts.pieces(); piece++) {
+      if (single.check(piece).stream().anyMatch(v -> v.rule().equals(rule))) {
+        pieces.put(rule, piece);
+        return OptionalInt.of(piece);
       }
     }
     return OptionalInt.empty();
   }
 
   private List<Part> blended(BitSet[] cell, Blend.End end) {
+    return blended(cell, end, Blend.Usual.RANGE);
+  }
+
+  private List<Part> blended(BitSet[] cell, Blend.End end, Blend.Usual usual) {
     if (blends.size() > MOST_KEPT) {
       blends.clear();
     }
     List<Part> parts = new ArrayList<>();
     for (int s = 0; s < cell.length; s++) {
-      int slot = s;
       Blend.End which = cell[s].cardinality() == 1 ? Blend.End.LOW : end;
       parts.add(
           blends.computeIfAbsent(
-              new Asked(slot, (BitSet) cell[slot].clone(), which),
-              a -> Blend.of(space.slots().get(slot), a.set(), which, column -> {})));
+              new Asked(s, (BitSet) cell[s].clone(), which, usual), this::blend));
     }
     return parts;
+  }
+
+  private Part blend(Asked asked) {
+    Slot slot = space.slots().get(asked.slot());
+    return asked.usual() == Blend.Usual.RANGE
+        ? Blend.of(slot, asked.set(), asked.end())
+        : Blend.withUsualValues(slot, asked.set(), asked.end());
+  }
+
+  private Bench benchOfUsualValues(BitSet[] cell, Blend.End end) {
+    return Bench.of(
+        space.plan(usualValues, blended(cell, end, Blend.Usual.VALUE)), space.problems());
+  }
+
+  private static Plan withUsualValues(Plan plan) {
+    List<Fitted> parts = new ArrayList<>();
+    for (Fitted fitted : plan.parts()) {
+      parts.add(withUsualValues(fitted));
+    }
+    for (Fitted fitted : plan.materials()) {
+      parts.add(withUsualValues(fitted));
+    }
+    return plan.withParts(parts);
+  }
+
+  private static Fitted withUsualValues(Fitted fitted) {
+    return new Fitted(fitted.name(), Blend.withUsualValues(fitted.part()), fitted.place());
   }
 
   private Bench bench(List<Part> parts) {
     return Bench.of(space.plan(parts), space.problems());
   }
 
-  private List<Verdict> verdicts(Bench bench, int family) {
-    return counted(engine.verdicts(Facts.family(bench, family)));
+  private List<Verdict> verdicts(Bench bench, int piece) {
+    return counted(engine.verdicts(Facts.piece(bench, piece)));
   }
 
   /** Without the violations and warnings that the owner accepts and may accept. */

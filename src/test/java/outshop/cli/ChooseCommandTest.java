@@ -5,13 +5,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import outshop.render.json.ReportSchema;
+import tools.jackson.databind.JsonNode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** {@code choose} on the command line. */
 final class ChooseCommandTest {
   private static final String CATALOGUE = "catalog-sample/catalogue";
+  private static final JsonMapper MAPPER = new JsonMapper();
 
   @TempDir private Path folder;
   private Path plan;
@@ -27,14 +34,15 @@ final class ChooseCommandTest {
             .replace("{part: connector-valley-pins,", "{kind: connector, part: any,"));
   }
 
+  private static String[] with(String[] some, String... more) {
+    String[] all = Arrays.copyOf(some, some.length + more.length);
+    System.arraycopy(more, 0, all, some.length, more.length);
+    return all;
+  }
+
   private Run choose(String... more) {
-    String[] arguments = new String[4 + more.length];
-    arguments[0] = "choose";
-    arguments[1] = plan.toString();
-    arguments[2] = "--catalogue";
-    arguments[3] = CATALOGUE;
-    System.arraycopy(more, 0, arguments, 4, more.length);
-    return Run.of(arguments);
+    String[] always = {"choose", plan.toString(), "--catalogue", CATALOGUE};
+    return Run.of(with(always, more));
   }
 
   @Test
@@ -140,6 +148,132 @@ final class ChooseCommandTest {
     assertThat(run.shown())
         .contains("voltage/receiver-over-maximum")
         .contains("input max volts of at least 14.6 V");
+    JsonNode json = jsonOf(choose("--seconds", "600", "--as", "json"));
+    assertThat(json.get("best").size()).isZero();
+    assertThat(json.get("work").asInt()).isZero();
+    assertThat(json.get("inTheWay").get(0).get("violations").toString())
+        .contains("voltage/receiver-over-maximum", "input max volts of at least 14.6 V");
+  }
+
+  private static JsonNode jsonOf(Run run) throws IOException {
+    assertThat(ReportSchema.faults(ReportSchema.CHOICE, run.out())).isEmpty();
+    return MAPPER.readTree(run.out());
+  }
+
+  @Test
+  void otherProgramsGetTheSameAsJson() throws IOException {
+    Path full = folder.resolve("full.yaml");
+    String[] asked = {"--order", "cost", "--best", "2", "--seconds", "600"};
+
+    Run run = choose(with(asked, "--as", "json", "--write", full.toString()));
+    String text = choose(asked).out().replaceAll("\\s+", " ");
+
+    assertThat(run.code()).isZero();
+    assertThat(ReportSchema.faults(ReportSchema.CHOICE, run.out())).isEmpty();
+    assertThat(run.told()).contains("outshop: combination 1 is written to");
+    JsonNode json = MAPPER.readTree(run.out());
+    assertThat(text)
+        .contains(
+            "560 combinations, " + json.get("work").asInt() + " work, all considered.",
+            json.get("cautions").get(0).asString());
+    assertThat(json.get("allConsidered").asBoolean()).isTrue();
+    assertThat(json.get("considered").asInt()).isEqualTo(json.get("combinations").asInt());
+    assertThat(json.get("best").size()).isEqualTo(2);
+    for (JsonNode one : json.get("best")) {
+      String figures =
+          "price %.2f, %d warning"
+              .formatted(one.get("price").asDouble(), one.get("warnings").asInt());
+      assertThat(text).contains(figures, one.get("cannotTell").asInt() + " cannot tell");
+      for (String place : one.get("parts").propertyNames()) {
+        assertThat(text).contains(place + " " + one.get("parts").get(place).asString());
+      }
+    }
+    for (String place : json.get("best").get(0).get("parts").propertyNames()) {
+      assertThat(Files.readString(full))
+          .contains(json.get("best").get(0).get("parts").get(place).asString());
+    }
+  }
+
+  @Test
+  void theJsonIsTheSameWhateverTheThreads() {
+    Run one = choose("--as", "json", "--threads", "1", "--seconds", "600");
+    Run two = choose("--as", "json", "--threads", "2", "--seconds", "600");
+
+    assertThat(one.out()).isEqualTo(two.out()).startsWith("{\n  \"outshopChoose\" : 1,");
+  }
+
+  @Test
+  void aBrokenAnswerDoesNotFitTheSchema() throws IOException {
+    String json = choose("--order", "cost", "--best", "1", "--best-only", "--as", "json").out();
+
+    assertThat(json).contains("\"counted\" : false");
+    assertThat(ReportSchema.faults(ReportSchema.CHOICE, json)).isEmpty();
+    String[][] swaps = {
+      {"\"outshopChoose\" : 1", "\"outshopChoose\" : 2"},
+      {"\"order\" : \"cost\"", "\"order\" : \"beauty\""},
+      {"\"bestAreSure\" : true", "\"bestAreSure\" : \"yes\""},
+      {"\"warnings\"", "\"warning\""},
+      {"\"kind\" : \"receiver\"", "\"kind\" : 7"},
+      {"\"allConsidered\"", "\"allconsidered\""},
+      {"\"combinations\" : 560", "\"combinations\" : \"560\""},
+      {"\"combinations\" : 560", "\"combinations\" : 560.5"},
+      {"\"combinations\" : 560", "\"combinations\" : -560"},
+    };
+    for (String[] swap : swaps) {
+      assertThat(json).contains(swap[0]);
+      assertThat(ReportSchema.faults(ReportSchema.CHOICE, json.replace(swap[0], swap[1])))
+          .as(swap[1])
+          .isNotEmpty();
+    }
+  }
+
+  /** What somebody tries first: nothing is chosen yet. */
+  @Test
+  void ofAPlanWithNothingChosenTheBestAreProved() throws IOException {
+    String whole = Files.readString(Path.of("catalog-sample/plans/sallowmere-tank.yaml"));
+    int parts = whole.indexOf("\nparts:");
+    int outputs = whole.indexOf("\noutputs:");
+    String open =
+        whole
+            .substring(parts, outputs)
+            .replace("pack-plug: {", "pack-plug: {kind: connector, ")
+            .replaceAll("part: [a-z0-9-]+", "part: any")
+            .replaceAll("(?m)^(  [a-z]+): [a-z0-9-]+$", "$1: any");
+    Files.writeString(plan, whole.substring(0, parts) + open + whole.substring(outputs));
+
+    for (String order : List.of("warnings", "cost", "run-time", "size")) {
+      JsonNode json =
+          jsonOf(
+              choose(
+                  "--order",
+                  order,
+                  "--best",
+                  "10",
+                  "--best-only",
+                  "--seconds",
+                  "600",
+                  "--as",
+                  "json"));
+
+      assertThat(json.get("combinations").asLong()).isEqualTo(76_769_280_000L);
+      assertThat(json.get("places").size()).isEqualTo(11);
+      assertThat(json.get("bestAreSure").asBoolean()).as(order).isTrue();
+      assertThat(json.get("best").size()).isEqualTo(10);
+      List<Double> marks = new ArrayList<>();
+      for (JsonNode one : json.get("best")) {
+        marks.add(
+            switch (order) {
+              case "warnings" -> one.get("warnings").asDouble();
+              case "cost" -> one.get("price").asDouble();
+              case "run-time" -> -one.get("mostHours").asDouble();
+              default -> one.get("litres").asDouble();
+            });
+      }
+      assertThat(marks).as(order).isSorted();
+    }
+    Path full = folder.resolve("full.yaml");
+    choose("--best", "1", "--best-only", "--seconds", "600", "--write", full.toString());
+    assertThat(Run.of("check", full.toString(), "--catalogue", CATALOGUE).code()).isZero();
   }
 
   @Test

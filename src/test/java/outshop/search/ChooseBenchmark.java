@@ -10,9 +10,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Random;
-import java.util.TreeMap;
 import java.util.concurrent.TimeUnit;
 import outshop.render.terminal.ChoiceText;
 import outshop.rules.RuleEngine;
@@ -23,18 +21,7 @@ import outshop.rules.RuleEngine;
  */
 public final class ChooseBenchmark {
   private static final List<Integer> SIZES = List.of(100, 300, 1000, 3000);
-  private static final List<String> PLACES =
-      List.of(
-          "charger",
-          "decoder",
-          "fuse",
-          "handset",
-          "jack",
-          "pack",
-          "plug",
-          "receiver",
-          "speaker",
-          "switch");
+  private static final int PLACES = Generated.everywhere(1).size();
   private static final int BEST = 10;
   private static final double MOST_SECONDS = 60;
   private static final double BRUTE_SECONDS = 5;
@@ -98,7 +85,7 @@ public final class ChooseBenchmark {
         cover.run();
         repeat = false;
       } catch (Distrust found) {
-        region.distrust(found.rule());
+        region.distrust(found);
         cover = new Cover(space, region, new Measure(Order.COST, space, trials), stop);
       }
     }
@@ -119,9 +106,7 @@ public final class ChooseBenchmark {
   }
 
   private static Space space(int parts) {
-    Map<String, Integer> sizes = new TreeMap<>();
-    PLACES.forEach(name -> sizes.put(name, parts / PLACES.size()));
-    return Generated.space(parts, sizes, 0.08);
+    return Generated.space(parts, Generated.everywhere(parts / PLACES), 0.08);
   }
 
   private static boolean distrusted(Region region, BestFirst best) {
@@ -129,7 +114,7 @@ public final class ChooseBenchmark {
       best.run(BEST);
       return false;
     } catch (Distrust found) {
-      region.distrust(found.rule());
+      region.distrust(found);
       return true;
     }
   }

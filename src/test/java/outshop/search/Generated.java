@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
+import java.util.TreeMap;
 import outshop.catalogue.Catalogue;
 import outshop.catalogue.Column;
 import outshop.catalogue.Columns;
@@ -27,6 +28,19 @@ import outshop.units.Unit;
 final class Generated {
   private static final double[] FACTORS = {0.3, 0.5, 0.7, 0.85, 1, 1, 1.2, 1.5, 2, 3};
 
+  private static final List<String> PLACES =
+      List.of(
+          "charger",
+          "decoder",
+          "fuse",
+          "handset",
+          "jack",
+          "pack",
+          "plug",
+          "receiver",
+          "speaker",
+          "switch");
+
   private final Random random;
   private final double changed;
 
@@ -37,6 +51,13 @@ final class Generated {
 
   static Plan base() {
     return PlanReader.read(Path.of("rules/base-plan.yaml"), new Catalogue(List.of())).plan();
+  }
+
+  /** So many parts for each of the ten places of which there is something to choose. */
+  static Map<String, Integer> everywhere(int each) {
+    Map<String, Integer> sizes = new TreeMap<>();
+    PLACES.forEach(name -> sizes.put(name, each));
+    return sizes;
   }
 
   /**

@@ -3,162 +3,129 @@ package outshop.search;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.ArrayList;
+import java.util.BitSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
-import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import outshop.catalogue.Part;
 import outshop.rules.RuleEngine;
 import outshop.rules.Verdict;
 
-/** What the search says is what checking every combination says. */
+/** What the search finds, what it says where it finds nothing, and that it can be stopped. */
 final class SearchTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
   private static final int MANY = 200;
+  private static final int LISTED = 1000;
 
-  private record Case(
-      String name, long seed, Map<String, Integer> sizes, double changed, Order... orders) {}
-
-  private static final List<Case> SMALL =
-      List.of(
-          new Case(
-              "power path",
-              1,
-              Map.of("pack", 6, "fuse", 5, "switch", 5, "receiver", 8, "decoder", 9),
-              0.04,
-              Order.COST,
-              Order.WARNINGS),
-          new Case(
-              "charging and control",
-              2,
-              Map.of("pack", 6, "charger", 8, "plug", 5, "jack", 6, "handset", 8),
-              0.06,
-              Order.WARNINGS,
-              Order.COST),
-          new Case(
-              "sound and room",
-              3,
-              Map.of("pack", 6, "receiver", 8, "decoder", 15, "speaker", 15),
-              0.05,
-              Order.SIZE,
-              Order.RUN_TIME));
-
-  private static final List<Case> BIG =
-      List.of(
-          new Case(
-              "power path",
-              11,
-              Map.of("pack", 10, "fuse", 8, "switch", 8, "receiver", 13, "decoder", 13),
-              0.04,
-              Order.COST,
-              Order.WARNINGS),
-          new Case(
-              "charging and control",
-              12,
-              Map.of("pack", 10, "charger", 12, "plug", 8, "jack", 9, "handset", 12),
-              0.06,
-              Order.WARNINGS,
-              Order.COST),
-          new Case(
-              "sound and room",
-              13,
-              Map.of("pack", 12, "receiver", 16, "decoder", 23, "speaker", 23),
-              0.05,
-              Order.SIZE,
-              Order.RUN_TIME));
-
-  @TestFactory
-  Stream<DynamicTest> theAnswerIsThatOfBruteForce() {
-    return SMALL.stream()
-        .map(c -> DynamicTest.dynamicTest(c.name(), () -> equalsBruteForce(c, 10_000)));
-  }
-
-  /** Takes minutes: with {@code -Doutshop.choose.brute=true}. */
-  @TestFactory
-  @EnabledIfSystemProperty(named = "outshop.choose.brute", matches = "true")
-  Stream<DynamicTest> theAnswerIsThatOfBruteForceOnLargerCatalogues() {
-    return BIG.stream()
-        .map(c -> DynamicTest.dynamicTest(c.name(), () -> equalsBruteForce(c, 100_000)));
-  }
-
-  private static void equalsBruteForce(Case one, int least) {
-    Space space = Generated.space(one.seed(), one.sizes(), one.changed());
-    assertThat(space.size().intValueExact()).isGreaterThanOrEqualTo(least);
-    List<BruteForce.Works> works = BruteForce.all(ENGINE, space);
-    assertThat(works).as("something works, and something does not").isNotEmpty();
-    assertThat(works.size()).isLessThan(space.size().intValueExact());
-
-    for (Order order : one.orders()) {
-      Answer answer = answer(space, order, MANY, 1 + order.ordinal() % 2);
-
-      assertThat(answer.isComplete()).isTrue();
-      assertThat(answer.bestIsSure()).isTrue();
-      assertThat(answer.works().intValueExact()).as(order.word()).isEqualTo(works.size());
-      List<List<String>> ranked = BruteForce.ranked(works, order);
-      assertThat(ids(answer))
-          .as(order.word())
-          .isEqualTo(ranked.subList(0, Math.min(MANY, ranked.size())));
-    }
+  /** A space in which some hundred combinations work, for other reasons not the rest. */
+  private static Space small() {
+    return Generated.space(
+        2, Map.of("pack", 6, "charger", 8, "plug", 5, "jack", 6, "handset", 8), 0.06);
   }
 
   @Test
   void theFirstFewAreTheFirstOfAll() {
-    Case one = SMALL.get(1);
-    Space space = Generated.space(one.seed(), one.sizes(), one.changed());
+    Space space = small();
     List<List<String>> all = ids(answer(space, Order.COST, MANY, 1));
 
     assertThat(ids(answer(space, Order.COST, 3, 2))).isEqualTo(all.subList(0, 3));
   }
 
-  @Test
-  void nothingThatWorksIsRuledOutInALargeCatalogue() {
-    Map<String, Integer> sizes = new java.util.TreeMap<>();
-    for (String name :
-        List.of(
-            "pack",
-            "charger",
-            "plug",
-            "jack",
-            "switch",
-            "fuse",
-            "receiver",
-            "handset",
-            "decoder",
-            "speaker")) {
-      sizes.put(name, 40);
-    }
-    Space space = Generated.space(21, sizes, 0.02);
-    Trials trials = new Trials(ENGINE, space);
-    Region region = new Region(space, trials);
-    BestFirst first = new BestFirst(space, region, trials, Order.COST, Stop.after(20));
-    first.run(5);
-    assertThat(region.boxes().size()).as("it learned something").isPositive();
+  /** Catalogues of so many parts for each of ten places that nobody can try all combinations. */
+  private record Large(long seed, int each, double changed) {}
 
-    List<int[]> found = sampled(space, trials, 60);
-    assertThat(found).as("random search finds some that work").hasSizeGreaterThan(5);
-    for (int[] point : found) {
-      assertThat(region.boxes().ruledOut(point, Region.single(point)))
-          .as("%s works, and is ruled out", space.parts(point).stream().map(Part::id).toList())
-          .isEmpty();
+  @TestFactory
+  Stream<DynamicTest> whatRandomSearchFindsIsInTheAnswer() {
+    return Stream.of(new Large(21, 40, 0.02), new Large(22, 12, 0.06), new Large(23, 100, 0.05))
+        .map(
+            large -> DynamicTest.dynamicTest(large.toString(), () -> samplesAreInTheAnswer(large)));
+  }
+
+  private static void samplesAreInTheAnswer(Large large) {
+    Space space =
+        Generated.space(large.seed(), Generated.everywhere(large.each()), large.changed());
+    Trials trials = new Trials(ENGINE, space);
+    Set<List<Part>> found = new LinkedHashSet<>();
+    for (int[] point : sampled(space, trials, 40)) {
+      found.add(space.parts(point));
     }
-    if (first.isComplete()) {
-      Measure measure = new Measure(Order.COST, space, trials);
-      Rank last = measure.bound(cell(space, first.best().get(4)), 0);
-      for (int[] point : found) {
-        boolean listed = first.best().stream().anyMatch(f -> f.parts().equals(space.parts(point)));
-        assertThat(listed || measure.bound(Region.single(point), 0).compareTo(last) > 0).isTrue();
-      }
+    assertThat(found).as("random search finds some that work").hasSizeGreaterThan(10);
+
+    Search search = new Search(ENGINE, space);
+    Answer best =
+        search.run(new Search.Asked(Order.COST, 5, false, 2, Stop.whenAsked()), Watched.NOBODY);
+    search.run(new Search.Asked(Order.COST, 1, true, 2, Stop.after(5)), Watched.NOBODY);
+
+    assertThat(best.bestIsSure()).isTrue();
+    assertThat(best.best()).hasSize(5);
+    Measure measure = new Measure(Order.COST, space, trials);
+    Rank last = measure.bound(cell(space, best.best().get(4).parts()), 0);
+    for (List<Part> parts : found) {
+      BitSet[] cell = cell(space, parts);
+      List<String> ids = parts.stream().map(Part::id).toList();
+      assertThat(search.works(measure.point(cell))).as("%s works", ids).isTrue();
+      boolean listed = best.best().stream().anyMatch(f -> f.parts().equals(parts));
+      assertThat(listed || measure.bound(cell, 0).compareTo(last) > 0)
+          .as("%s comes before the last of the best", ids)
+          .isTrue();
     }
   }
 
-  private static java.util.BitSet[] cell(Space space, Found found) {
-    int[] point = new int[found.parts().size()];
+  /** What random search finds that is cheap enough is on the list of the cheapest. */
+  @Test
+  void whatRandomSearchFindsCheapIsOnTheList() {
+    Space space = Generated.space(22, Generated.everywhere(12), 0.06);
+    Trials trials = new Trials(ENGINE, space);
+    Measure measure = new Measure(Order.COST, space, trials);
+    Set<List<Part>> found = new LinkedHashSet<>();
+    Random random = new Random(9);
+    for (int[] point : sampled(space, trials, 20)) {
+      found.add(space.parts(cheapened(point, space, trials, measure, random)));
+    }
+
+    Answer answer =
+        new Search(ENGINE, space)
+            .run(new Search.Asked(Order.COST, LISTED, false, 2, Stop.whenAsked()), Watched.NOBODY);
+
+    assertThat(answer.bestIsSure()).isTrue();
+    assertThat(answer.best()).hasSize(LISTED);
+    List<List<Part>> listed = answer.best().stream().map(Found::parts).toList();
+    Rank last = measure.bound(cell(space, listed.get(LISTED - 1)), 0);
+    List<List<Part>> cheap =
+        found.stream()
+            .filter(parts -> measure.bound(cell(space, parts), 0).compareTo(last) < 0)
+            .toList();
+    assertThat(cheap).as("cheap enough").hasSizeGreaterThan(3).isSubsetOf(listed);
+  }
+
+  /** Swaps parts at random for cheaper ones, as long as it works. */
+  private static int[] cheapened(
+      int[] from, Space space, Trials trials, Measure measure, Random random) {
+    int[] point = from.clone();
+    for (int step = 0; step < 250; step++) {
+      int[] other = point.clone();
+      int s = random.nextInt(point.length);
+      other[s] = random.nextInt(space.slots().get(s).choices().size());
+      boolean cheaper =
+          measure.bound(Region.single(other), 0).compareTo(measure.bound(Region.single(point), 0))
+              < 0;
+      if (cheaper && violations(trials, other) == 0) {
+        point = other;
+      }
+    }
+    return point;
+  }
+
+  private static BitSet[] cell(Space space, List<Part> parts) {
+    int[] point = new int[parts.size()];
     for (int s = 0; s < point.length; s++) {
-      point[s] = space.slots().get(s).choices().indexOf(found.parts().get(s));
+      point[s] = space.slots().get(s).choices().indexOf(parts.get(s));
     }
     return Region.single(point);
   }
@@ -228,13 +195,11 @@ final class SearchTest {
 
   @Test
   void aSearchThatIsStoppedSaysSo() {
-    Case one = SMALL.get(0);
-    Space space = Generated.space(one.seed(), one.sizes(), one.changed());
     Stop stop = Stop.whenAsked();
     stop.ask();
 
     Answer answer =
-        new Search(ENGINE, space)
+        new Search(ENGINE, small())
             .run(new Search.Asked(Order.COST, 3, true, 2, stop), Watched.NOBODY);
 
     assertThat(answer.isComplete()).isFalse();

@@ -2,10 +2,15 @@ package outshop.search;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import outshop.acceptance.Sample;
 import outshop.figures.Bench;
@@ -15,7 +20,7 @@ import outshop.plan.Plan;
 import outshop.rules.RuleEngine;
 import outshop.rules.Verdict;
 
-/** The verdicts without texts are those of the report, and families give the same as the whole. */
+/** The verdicts without texts are those of the report, and pieces give the same as the whole. */
 final class VerdictsTest {
   private static final RuleEngine ENGINE = RuleEngine.load();
 
@@ -36,13 +41,32 @@ final class VerdictsTest {
         found.add(f.rule() + " " + f.at().name() + " " + f.outcome());
       }
       List<String> whole = words(ENGINE.verdicts(facts));
-      List<String> byFamily = new ArrayList<>();
-      for (int family = 0; family < Facts.families(); family++) {
-        byFamily.addAll(words(ENGINE.verdicts(Facts.family(Bench.of(plan, List.of()), family))));
+      List<String> byPiece = new ArrayList<>();
+      for (int piece = 0; piece < Facts.pieces(); piece++) {
+        byPiece.addAll(words(ENGINE.verdicts(Facts.piece(Bench.of(plan, List.of()), piece))));
       }
 
       assertThat(whole).isNotEmpty().containsExactlyInAnyOrderElementsOf(found);
-      assertThat(byFamily).containsExactlyInAnyOrderElementsOf(found);
+      assertThat(byPiece).containsExactlyInAnyOrderElementsOf(found);
+    }
+  }
+
+  /** So that it makes no difference with which other facts the engine is given it. */
+  @Test
+  void everyRuleAsksForOneFact() throws IOException {
+    Pattern conditions = Pattern.compile("\\bwhen\\b(.*?)\\bthen\\b", Pattern.DOTALL);
+    Pattern fact = Pattern.compile("\\$[A-Za-z]+ *: *[A-Z][A-Za-z]+ *\\(");
+    List<Path> files;
+    try (Stream<Path> all = Files.walk(Path.of("rules"))) {
+      files = all.filter(p -> p.toString().endsWith(".drl")).toList();
+    }
+    assertThat(files).isNotEmpty();
+    for (Path file : files) {
+      List<String> when =
+          conditions.matcher(Files.readString(file)).results().map(m -> m.group(1)).toList();
+      assertThat(when).as(file.toString()).hasSize(1);
+      assertThat(fact.matcher(when.get(0)).results()).as(file.toString()).hasSize(1);
+      assertThat(when.get(0)).as(file.toString()).doesNotContainPattern("\\b(not|exists|from)\\b");
     }
   }
 

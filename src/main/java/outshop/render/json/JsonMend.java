@@ -116,25 +116,12 @@ public final class JsonMend {
   }
 
   private void finding(Finding finding) {
-    json.writeStartObject();
-    json.writeStringProperty("rule", finding.rule());
-    json.writeStringProperty("outcome", finding.outcome().words());
-    json.writeStringProperty("consequence", finding.consequence().word());
-    json.writeStringProperty("where", finding.at().name());
-    json.writeStringProperty("headline", finding.headline());
+    Items.openFinding(json, finding);
     json.writeEndObject();
   }
 
-  private interface Writes<T> {
-    void write(T item);
-  }
-
-  private <T> void array(String name, List<T> items, Writes<T> writes) {
-    json.writeArrayPropertyStart(name);
-    for (T item : items) {
-      writes.write(item);
-    }
-    json.writeEndArray();
+  private <T> void array(String name, List<T> items, Items.Writes<T> writes) {
+    Items.array(json, name, items, writes);
   }
 
   private void number(String name, Optional<Double> number) {

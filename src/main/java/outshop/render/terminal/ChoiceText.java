@@ -4,7 +4,6 @@ import java.math.BigInteger;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import outshop.catalogue.Part;
 import outshop.findings.Finding;
 import outshop.search.Answer;
@@ -13,7 +12,6 @@ import outshop.search.Hindrance;
 import outshop.search.Order;
 import outshop.search.Slot;
 import outshop.search.Space;
-import outshop.units.Amount;
 import outshop.units.AmountText;
 import outshop.units.Unit;
 
@@ -44,10 +42,7 @@ public final class ChoiceText {
     text.best(order);
     answer.hindrance().ifPresent(text::hindrance);
     text.sheet.paragraph(0, text.proof(order, counted));
-    text.sheet.paragraph(
-        0,
-        "Each combination shown passes the full check. That compares data and cannot see the wiring:"
-            + " the makers' instructions, local codes and qualified people come first.");
+    text.sheet.paragraph(0, Answer.CAUTION);
     return text.sheet.text();
   }
 
@@ -161,32 +156,9 @@ public final class ChoiceText {
     sheet.paragraph(0, "Nearest found: " + String.join(", ", ids) + ". What stands in its way:");
     for (Finding finding : hindrance.violations()) {
       sheet.hanging("  - ", finding.headline() + " (" + finding.rule() + ")");
-      needed(finding).ifPresent(words -> sheet.hanging("    needs  ", words));
+      Hindrance.needed(finding).ifPresent(words -> sheet.hanging("    needs  ", words));
     }
     sheet.blank();
-  }
-
-  /** What a part would need for a finding to vanish. */
-  private static Optional<String> needed(Finding finding) {
-    if (finding.demand().isEmpty() || finding.limit().isEmpty() || finding.mark().isEmpty()) {
-      return finding.cures().isEmpty() ? Optional.empty() : Optional.of(finding.cures().get(0));
-    }
-    Amount.Known demand = finding.demand().get();
-    Amount.Known limit = finding.limit().get();
-    Finding.Mark mark = finding.mark().get();
-    String side = mark.upper() ? "at least " : "at most ";
-    String other = mark.upper() ? "at most " : "at least ";
-    double factor = limit.value() == 0 ? 1 : mark.value() / limit.value();
-    return Optional.of(
-        limit.label()
-            + " of "
-            + side
-            + AmountText.text(demand.value() / factor, limit.unit())
-            + ", or "
-            + demand.label()
-            + " of "
-            + other
-            + AmountText.text(mark.value(), demand.unit()));
   }
 
   /** A count in words that can be read: whole up to six digits, then in millions and so on. */
