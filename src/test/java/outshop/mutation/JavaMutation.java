@@ -55,7 +55,8 @@ public final class JavaMutation {
       String[] cells = line.split(",");
       String kind = cells[2].substring(cells[2].lastIndexOf('.') + 1).replace("Mutator", "");
       return new Fault(
-          cells[1].replaceFirst("^outshop\\.", ""),
+          // A lambda that was written down as a class belongs to the class it stands in.
+          cells[1].replaceFirst("^outshop\\.", "").replaceFirst("\\$\\$\\d+$", ""),
           kind.replaceAll("(?<=[a-z])(?=[A-Z])", " ").toLowerCase(Locale.ROOT),
           cells[3],
           cells[5]);
