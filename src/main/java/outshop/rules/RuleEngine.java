@@ -5,6 +5,8 @@ import java.util.Collection;
 import java.util.List;
 import org.drools.model.Model;
 import org.drools.modelcompiler.KieBaseBuilder;
+import org.kie.api.KieBaseConfiguration;
+import org.kie.api.KieServices;
 import org.kie.api.conf.KieBaseMutabilityOption;
 import org.kie.api.runtime.KieSession;
 import org.kie.api.runtime.KieSessionsPool;
@@ -56,8 +58,12 @@ public final class RuleEngine {
         throw new RuleBookException(name, "cannot be loaded; build the program whole", e);
       }
     }
+    KieBaseConfiguration fixed = KieServices.get().newKieBaseConfiguration();
+    fixed.setOption(FIXED);
     return new RuleEngine(
-        book, KieBaseBuilder.createKieBaseFromModel(loaded, FIXED).newKieSessionsPool(1));
+        book,
+        KieBaseBuilder.createKieBaseFromModel(loaded, fixed, new UnchangingFacts())
+            .newKieSessionsPool(1));
   }
 
   /** The same rules with what other pages say about them; nothing is loaded again. */
