@@ -210,10 +210,10 @@ final class PathFinder {
 
   /** From an input of the receiver, the decoder or a regulator to all its other terminals. */
   private List<String> through(String terminal, Collection<String> terminals) {
-    if (!terminal.contains(".in")) {
+    String owner = Circuit.owner(terminal);
+    if (!terminal.startsWith(".in", owner.length())) {
       return List.of();
     }
-    String owner = Circuit.owner(terminal);
     boolean passes =
         circuit
             .device(owner)
@@ -224,10 +224,7 @@ final class PathFinder {
                         || sort == Device.Sort.DECODER
                         || sort == Device.Sort.REGULATOR)
             .isPresent();
-    if (!passes || !terminal.startsWith(owner + ".in")) {
-      return List.of();
-    }
     String beginning = owner + ".";
-    return terminals.stream().filter(t -> t.startsWith(beginning)).toList();
+    return passes ? terminals.stream().filter(t -> t.startsWith(beginning)).toList() : List.of();
   }
 }
